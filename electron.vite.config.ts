@@ -1,0 +1,28 @@
+import { resolve } from 'node:path'
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'electron-vite'
+
+const at = (path: string): string => resolve(import.meta.dirname, path)
+
+export default defineConfig({
+  main: {
+    build: { rollupOptions: { input: at('src-main/main/index.ts') } },
+  },
+  preload: {
+    build: {
+      rollupOptions: {
+        input: at('src-main/preload/index.ts'),
+        output: { format: 'cjs', entryFileNames: '[name].cjs' },
+      },
+    },
+  },
+  renderer: {
+    root: at('src-renderer'),
+    plugins: [react()],
+    build: {
+      outDir: at('out/renderer'),
+      minify: 'esbuild',
+      rollupOptions: { input: at('src-renderer/index.html') },
+    },
+  },
+})

@@ -1,0 +1,98 @@
+/**
+ * What the window may ask of the form it runs in, desktop or browser, and what that form tells the window.
+ * The desktop form answers from Electron's main process through the preload; the browser form answers by
+ * the browser's own means. The window never handles a path: files are named by tickets.
+ */
+export interface Bridge {
+  readonly form: 'desktop' | 'browser'
+  /** Asks for a file and reads it. The file becomes current only when its ticket is adopted. */
+  openWorkbook(): Promise<OpenAnswer>
+  /** Files opened or saved lately that are still there, newest first. */
+  recentWorkbooks(): Promise<readonly RecentWorkbook[]>
+  openRecent(id: string): Promise<OpenAnswer>
+  clearRecent(): Promise<void>
+  /** Makes the file read under `ticket` the current one: its text was accepted. */
+  adoptFile(ticket: string): Promise<void>
+  /** The window now shows a workbook with no file. */
+  releaseFile(): Promise<void>
+  /** Writes to the current file; asks for one when there is none. */
+  saveWorkbook(text: string, suggestedName: string): Promise<SaveAnswer>
+  saveWorkbookAs(text: string, suggestedName: string): Promise<SaveAnswer>
+  /** Offers a file for keeping that is not the workbook: a picture, a table, a drawing. */
+  exportFile(file: ExportedFile): Promise<SaveAnswer>
+  /** Title, dirty mark and the menu's undo and redo. */
+  showState(state: WindowState): Promise<void>
+  /** Prints the page as it stands; `pdf` asks for a file where the form can write one. */
+  print(request: PrintRequest): Promise<SaveAnswer>
+  /** Closes the window without a question: the work is kept, or is not wanted. */
+  closeWindow(): Promise<void>
+  /** Keeps unsaved work where a crash cannot reach it; `null` forgets it. */
+  keepDraft(draft: Draft | null): Promise<void>
+  /** Work that a crash left behind. */
+  leftDraft(): Promise<Draft | null>
+  onCommand(listener: (command: MenuCommand) => void): () => void
+  /** A file arrived by itself: on the command line, from the desktop, by a second start. */
+  onFile(listener: (answer: OpenAnswer) => void): () => void
+}
+
+/** What the menus can ask of the window. */
+export const menuCommands = [
+  'new',
+  'open',
+  'save',
+  'saveAs',
+  'saveThenClose',
+  'undo',
+  'redo',
+  'print',
+  'pdf',
+  'help',
+  'palette',
+] as const
+export type MenuCommand = (typeof menuCommands)[number]
+
+export type OpenAnswer =
+  | { readonly kind: 'opened'; readonly ticket: string; readonly name: string; readonly text: string }
+  | { readonly kind: 'cancelled' }
+  | { readonly kind: 'failed'; readonly message: string }
+
+export type SaveAnswer =
+  | { readonly kind: 'saved'; readonly name: string }
+  | { readonly kind: 'cancelled' }
+  | { readonly kind: 'failed'; readonly message: string }
+
+export interface RecentWorkbook {
+  readonly id: string
+  readonly name: string
+  /** The folder, shortened for show. */
+  readonly place: string
+}
+
+export interface ExportedFile {
+  readonly name: string
+  readonly mediaType: string
+  readonly content: string | Uint8Array
+}
+
+export interface PrintRequest {
+  readonly to: 'printer' | 'pdf'
+  readonly paper: 'A4' | 'Letter'
+  readonly landscape: boolean
+  readonly name: string
+}
+
+export interface WindowState {
+  readonly name: string
+  readonly dirty: boolean
+  /** Name of the step that undo would take back; `null` when there is none. */
+  readonly undo: string | null
+  readonly redo: string | null
+  readonly hasWorkbook: boolean
+}
+
+export interface Draft {
+  readonly name: string
+  readonly text: string
+  /** Milliseconds since 1970. */
+  readonly keptAt: number
+}

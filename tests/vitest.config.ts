@@ -1,0 +1,24 @@
+import { defineConfig } from 'vitest/config'
+
+/** The library needs nothing but Node; the window's tests drive the built program in Chromium. */
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: { name: 'library', include: ['tests/shared/**/*.test.ts', 'tests/main/**/*.test.ts'] },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'window',
+          include: ['tests/window/**/*.test.ts', 'tests/desktop/**/*.test.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+})
