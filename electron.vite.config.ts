@@ -4,8 +4,9 @@ import { defineConfig } from 'electron-vite'
 
 const at = (path: string): string => resolve(import.meta.dirname, path)
 
-export default defineConfig({
+export default defineConfig(({ command }) => ({
   main: {
+    define: { DEVELOPMENT: JSON.stringify(command === 'serve') },
     build: { rollupOptions: { input: at('src-main/main/index.ts') } },
   },
   preload: {
@@ -21,8 +22,11 @@ export default defineConfig({
     plugins: [react()],
     build: {
       outDir: at('out/renderer'),
-      minify: 'esbuild',
+      emptyOutDir: true,
+      minify: true,
+      // The browser form meets more browsers than the one that the desktop form brings along.
+      target: 'es2022',
       rollupOptions: { input: at('src-renderer/index.html') },
     },
   },
-})
+}))

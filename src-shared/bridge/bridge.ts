@@ -24,14 +24,21 @@ export interface Bridge {
   showState(state: WindowState): Promise<void>
   /** Prints the page as it stands; `pdf` asks for a file where the form can write one. */
   print(request: PrintRequest): Promise<SaveAnswer>
-  /** Closes the window without a question: the work is kept, or is not wanted. */
+  /**
+   * Closes the window without a question: the work is kept, or is not wanted. A browser may refuse to close a
+   * tab that the person opened; it then only stops asking.
+   */
   closeWindow(): Promise<void>
-  /** Keeps unsaved work where a crash cannot reach it; `null` forgets it. */
+  /** Keeps unsaved work where a crash cannot reach it; `null` forgets it. A clean close forgets it too. */
   keepDraft(draft: Draft | null): Promise<void>
-  /** Work that a crash left behind. */
+  /** Work that a crash left behind, until a draft is kept over it or forgotten. */
   leftDraft(): Promise<Draft | null>
   onCommand(listener: (command: MenuCommand) => void): () => void
-  /** A file arrived by itself: on the command line, from the desktop, by a second start. */
+  /**
+   * A file arrived by itself: on the command line, from the desktop, by a second start, from the menu's recent
+   * files. Files that came before the first listener are kept for it. Nothing is current before it is adopted,
+   * so the window can ask about unsaved work first.
+   */
   onFile(listener: (answer: OpenAnswer) => void): () => void
 }
 

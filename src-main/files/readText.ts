@@ -1,0 +1,56 @@
+import { constants } from 'node:fs'
+import type { FileHandle } from 'node:fs/promises'
+import { open } from 'node:fs/promises'
+import { basename } from 'node:path'
+import { workbookLimitBytes } from '#shared/bridge/fileName.ts'
+import type { Fingerprint } from './fingerprint.ts'
+import { fingerprintOf } from './fingerprint.ts'
+import { readingTrouble } from './troubles.ts'
+
+export type ReadAnswer =
+  | { readonly kind: 'read'; readonly text: string; readonly fingerprint: Fingerprint }
+  | { readonly kind: 'failed'; readonly message: string }
+
+/** Without O_NONBLOCK a named pipe would hold the call until someone writes to it; Windows has no such flag. */
+const openFlags = constants.O_RDONLY | (constants.O_NONBLOCK ?? 0)
+
+/** Reads a workbook's text. Its size and kind are looked at before anything is read. */
+export async function readText(path: string): Promise<ReadAnswer> {
+  let file: FileHandle | null = null
+  try {
+    file = await open(path, openFlags)
+    return await readFrom(file, path)
+  } catch (error) {
+    return failed(readingTrouble(error, path))
+  } finally {
+    await file?.close()
+  }
+}
+
+async function readFrom(file: FileHandle, path: string): Promise<ReadAnswer> {
+  const times = await file.stat()
+  if (times.isDirectory()) return failed(readingTrouble({ code: 'EISDIR' }, path))
+  if (!times.isFile()) return failed(`“${basename(path)}” is not a file.`)
+  if (times.size > workbookLimitBytes) return failed(tooLarge(path))
+  const content = await file.readFile()
+  const text = decoded(content)
+  if (text === null) return failed(`“${basename(path)}” is not text in UTF-8, so it is not a workbook.`)
+  return { kind: 'read', text, fingerprint: fingerprintOf(content, times) }
+}
+
+function decoded(content: Uint8Array): string | null {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(content)
+  } catch {
+    return null
+  }
+}
+
+/** The sentence for a file above the size limit. */
+export function tooLarge(path: string): string {
+  return `“${basename(path)}” is larger than ${workbookLimitBytes / 1024 / 1024} MB, more than any workbook needs.`
+}
+
+function failed(message: string): ReadAnswer {
+  return { kind: 'failed', message }
+}

@@ -1,0 +1,125 @@
+import { randomUUID } from 'node:crypto'
+import { basename, dirname, join } from 'node:path'
+import type { OpenAnswer, SaveAnswer } from '#shared/bridge/bridge.ts'
+import { fileNameFor, workbookEnding, workbookLimitBytes } from '#shared/bridge/fileName.ts'
+import type { Fingerprint } from '../files/fingerprint.ts'
+import { isUnchanged } from '../files/fingerprint.ts'
+import { inTurn } from '../files/inTurn.ts'
+import { sweepLeftovers } from '../files/leftovers.ts'
+import { readText, tooLarge } from '../files/readText.ts'
+import type { RecentList } from '../files/recentList.ts'
+import { writeSafely } from '../files/writeSafely.ts'
+import { askSavePath } from './savePath.ts'
+
+/** What the desk asks the person; `null` is a dialog that was cancelled. */
+export interface FileQuestions {
+  whichToOpen(folder: string): Promise<string | null>
+  whereToSave(suggestedPath: string): Promise<string | null>
+  replaceExisting(name: string): Promise<boolean>
+  /** The file was changed by someone else since it was read or written here. */
+  overChanged(name: string): Promise<'overwrite' | 'saveAs' | 'cancel'>
+}
+
+/** The workbook's file: which one is current, and every way it is read and written. */
+export interface FileDesk {
+  openByQuestion(): Promise<OpenAnswer>
+  openPath(path: string): Promise<OpenAnswer>
+  openRecent(id: string): Promise<OpenAnswer>
+  /** Throws when nothing was read under `ticket`. */
+  adopt(ticket: string): Promise<void>
+  release(): Promise<void>
+  save(text: string, suggestedName: string): Promise<SaveAnswer>
+  saveAs(text: string, suggestedName: string): Promise<SaveAnswer>
+  currentPath(): string | null
+  /** The folder that the next dialog starts in. */
+  folder(): string
+}
+
+interface CurrentFile {
+  readonly path: string
+  readonly fingerprint: Fingerprint
+}
+
+export function fileDesk(questions: FileQuestions, recent: RecentList, firstFolder: string): FileDesk {
+  const readFiles = new Map<string, CurrentFile>()
+  const queue = inTurn()
+  let current: CurrentFile | null = null
+  let folder = firstFolder
+
+  async function openPath(path: string): Promise<OpenAnswer> {
+    const answer = await readText(path)
+    if (answer.kind === 'failed') return answer
+    const ticket = randomUUID()
+    readFiles.set(ticket, { path, fingerprint: answer.fingerprint })
+    return { kind: 'opened', ticket, name: basename(path), text: answer.text }
+  }
+
+  async function openByQuestion(): Promise<OpenAnswer> {
+    const path = await questions.whichToOpen(folder)
+    return path === null ? { kind: 'cancelled' } : openPath(path)
+  }
+
+  async function openRecent(id: string): Promise<OpenAnswer> {
+    const path = await recent.pathOf(id)
+    if (path !== null) return openPath(path)
+    return { kind: 'failed', message: 'This file is no longer in the list of recent files.' }
+  }
+
+  async function adopt(ticket: string): Promise<void> {
+    const file = readFiles.get(ticket)
+    if (file === undefined) throw new Error('No file was read under this ticket.')
+    readFiles.clear()
+    await makeCurrent(file)
+    await sweepLeftovers(folder, Date.now())
+  }
+
+  async function makeCurrent(file: CurrentFile): Promise<void> {
+    current = file
+    folder = dirname(file.path)
+    await recent.add(file.path)
+  }
+
+  async function save(text: string, suggestedName: string): Promise<SaveAnswer> {
+    if (current === null) return saveAs(text, suggestedName)
+    if (await stands(current)) return write(current.path, text)
+    const choice = await questions.overChanged(basename(current.path))
+    if (choice === 'overwrite') return write(current.path, text)
+    return choice === 'saveAs' ? saveAs(text, suggestedName) : { kind: 'cancelled' }
+  }
+
+  async function saveAs(text: string, suggestedName: string): Promise<SaveAnswer> {
+    const name = current === null ? fileNameFor(suggestedName, workbookEnding) : basename(current.path)
+    const asked = { where: questions.whereToSave, replaceExisting: questions.replaceExisting }
+    const path = await askSavePath(asked, join(folder, name), [workbookEnding, '.json'])
+    return path === null ? { kind: 'cancelled' } : write(path, text)
+  }
+
+  async function write(path: string, text: string): Promise<SaveAnswer> {
+    const content = Buffer.from(text, 'utf8')
+    if (content.byteLength > workbookLimitBytes) return { kind: 'failed', message: tooLarge(path) }
+    const answer = await writeSafely(path, content, { keepPrevious: true })
+    if (answer.kind === 'failed') return answer
+    await makeCurrent({ path, fingerprint: answer.fingerprint })
+    return { kind: 'saved', name: basename(path) }
+  }
+
+  return {
+    openByQuestion,
+    openPath,
+    openRecent,
+    adopt: (ticket) => queue(() => adopt(ticket)),
+    release: () =>
+      queue(async () => {
+        current = null
+      }),
+    save: (text, name) => queue(() => save(text, name)),
+    saveAs: (text, name) => queue(() => saveAs(text, name)),
+    currentPath: () => current?.path ?? null,
+    folder: () => folder,
+  }
+}
+
+/** A file that cannot be looked at is not known to stand as it was. */
+async function stands(file: CurrentFile): Promise<boolean> {
+  return isUnchanged(file.path, file.fingerprint).catch(() => false)
+}
