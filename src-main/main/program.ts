@@ -95,7 +95,8 @@ export async function startProgram(): Promise<Program> {
   })
 
   await menu.refreshRecent()
-  void window.loadURL(ownPage)
+  // Rejects when the window is closed before its page is there; nothing is lost then.
+  window.loadURL(ownPage).catch(() => undefined)
   return {
     arrive: async (path) => deliver(await desk.openPath(path)),
     bringForward: () => {

@@ -1,0 +1,59 @@
+import type { Bridge, ExportedFile, SaveAnswer, WindowState } from '#shared/bridge/bridge.ts'
+import { fileNameFor } from '#shared/bridge/fileName.ts'
+import { browserReading } from './browserReading.ts'
+import { browserWriting } from './browserWriting.ts'
+import { keptDraft } from './keptDraft.ts'
+import { keyCommands } from './keyCommands.ts'
+import { printPage } from './paper.ts'
+import { forgetHandles } from './recentHandles.ts'
+import { download } from './transfer.ts'
+import { unsavedGuard } from './unsavedGuard.ts'
+import { words } from './words.ts'
+
+/** The bridge of the browser form, by what the browser itself can do. */
+export function browserBridge(): Bridge {
+  const reading = browserReading()
+  const writing = browserWriting()
+  const draft = keptDraft()
+  const guard = unsavedGuard()
+
+  return {
+    form: 'browser',
+    openWorkbook: reading.open,
+    recentWorkbooks: reading.recent,
+    openRecent: reading.openRecent,
+    clearRecent: forgetHandles,
+    adoptFile: async (ticket) => writing.makeCurrent(reading.take(ticket)),
+    releaseFile: () => writing.makeCurrent(null),
+    saveWorkbook: writing.save,
+    saveWorkbookAs: writing.saveAs,
+    exportFile,
+    showState: async (state) => {
+      document.title = titleOf(state)
+      guard.watch(state.dirty)
+    },
+    print: printPage,
+    closeWindow: async () => {
+      guard.watch(false)
+      draft.forget()
+      window.close()
+    },
+    keepDraft: async (kept) => (kept === null ? draft.forget() : draft.keep(kept)),
+    leftDraft: draft.left,
+    onCommand: keyCommands(),
+    // Nothing outside can hand a page a file.
+    onFile: () => () => undefined,
+  }
+}
+
+async function exportFile({ name, mediaType, content }: ExportedFile): Promise<SaveAnswer> {
+  const dot = name.lastIndexOf('.')
+  const offered = fileNameFor(name, dot > 0 ? name.slice(dot) : '')
+  const part = typeof content === 'string' ? content : new Uint8Array(content)
+  download(offered, new Blob([part], { type: mediaType }))
+  return { kind: 'saved', name: offered }
+}
+
+function titleOf({ hasWorkbook, dirty, name }: WindowState): string {
+  return hasWorkbook ? `${dirty ? '• ' : ''}${name} – ${words.program}` : words.program
+}

@@ -1,0 +1,29 @@
+import type { SaveAnswer } from '#shared/bridge/bridge.ts'
+import { isPermitted } from './pickers.ts'
+import { words } from './words.ts'
+
+/** Writes through a handle. The browser puts the new content in place only when all of it is written. */
+export async function writeHandle(handle: FileSystemFileHandle, content: Blob): Promise<SaveAnswer> {
+  try {
+    if (!(await isPermitted(handle, 'readwrite')))
+      return { kind: 'failed', message: words.notAllowed(handle.name) }
+    const file = await handle.createWritable()
+    await file.write(content)
+    await file.close()
+    return { kind: 'saved', name: handle.name }
+  } catch {
+    return { kind: 'failed', message: words.notWritten(handle.name) }
+  }
+}
+
+/** Whether someone else wrote the file since `modifiedMs`. One that is gone is written anew, and loses nothing. */
+export async function isChanged(handle: FileSystemFileHandle, modifiedMs: number): Promise<boolean> {
+  return handle.getFile().then(
+    (file) => file.lastModified !== modifiedMs,
+    () => false,
+  )
+}
+
+export function isGone(error: unknown): boolean {
+  return error instanceof DOMException && error.name === 'NotFoundError'
+}

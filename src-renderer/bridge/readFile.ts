@@ -1,0 +1,24 @@
+import { workbookLimitBytes } from '#shared/bridge/fileName.ts'
+import { words } from './words.ts'
+
+export type ReadAnswer =
+  | { readonly kind: 'read'; readonly text: string }
+  | { readonly kind: 'failed'; readonly message: string }
+
+/** Reads a workbook's text; its size is looked at first. */
+export async function readFile(file: File): Promise<ReadAnswer> {
+  if (file.size > workbookLimitBytes) {
+    return { kind: 'failed', message: words.tooLarge(file.name, workbookLimitBytes / 1024 / 1024) }
+  }
+  let content: ArrayBuffer
+  try {
+    content = await file.arrayBuffer()
+  } catch {
+    return { kind: 'failed', message: words.notReadable(file.name) }
+  }
+  try {
+    return { kind: 'read', text: new TextDecoder('utf-8', { fatal: true }).decode(content) }
+  } catch {
+    return { kind: 'failed', message: words.notText(file.name) }
+  }
+}

@@ -1,0 +1,14 @@
+/** Everything that the browser form says by itself. */
+export const words = {
+  program: 'Ferrule',
+  workbookFiles: 'Ferrule workbook',
+  tooLarge: (name: string, limitMb: number) =>
+    `“${name}” is larger than ${limitMb} MB, more than any workbook needs.`,
+  notText: (name: string) => `“${name}” is not text in UTF-8, so it is not a workbook.`,
+  notReadable: (name: string) => `“${name}” could not be read; it may have been moved or deleted.`,
+  notAllowed: (name: string) => `The browser was not allowed to use “${name}”.`,
+  notWritten: (name: string) => `“${name}” could not be written; the file there is unchanged.`,
+  notRecent: 'This file is no longer in the list of recent files.',
+  changed: (name: string) =>
+    `“${name}” was changed by another program since it was opened here. Overwrite it with your work?`,
+} as const
