@@ -1,0 +1,60 @@
+import type { Page } from 'playwright-core'
+import type { Bridge, MenuCommand, OpenAnswer, WindowState } from '#shared/bridge/bridge.ts'
+
+/** The page as these tests use it, in place of the window: what it heard is kept on the page itself. */
+type HeardPage = typeof globalThis & {
+  ferrule: Bridge
+  heardCommands: MenuCommand[]
+  heardFiles: OpenAnswer[]
+}
+
+type Question = Exclude<keyof Bridge, 'form' | 'onCommand' | 'onFile'>
+
+/** Asks the bridge from inside the page. */
+export function ask<Q extends Question>(
+  page: Page,
+  question: Q,
+  ...payload: Parameters<Bridge[Q]>
+): Promise<Awaited<ReturnType<Bridge[Q]>>> {
+  return page.evaluate(
+    ([name, given]) => {
+      const bridge = (globalThis as HeardPage).ferrule as unknown as Record<
+        string,
+        (...given: unknown[]) => unknown
+      >
+      return bridge[name]?.(...given)
+    },
+    [question, payload as unknown[]] as const,
+  ) as Promise<Awaited<ReturnType<Bridge[Q]>>>
+}
+
+/** Begins to keep the commands and files that reach the page. */
+export function listen(page: Page): Promise<void> {
+  return page.evaluate(() => {
+    const heard = globalThis as HeardPage
+    heard.heardCommands = []
+    heard.heardFiles = []
+    heard.ferrule.onCommand((command) => heard.heardCommands.push(command))
+    heard.ferrule.onFile((answer) => heard.heardFiles.push(answer))
+  })
+}
+
+export async function heardCommand(page: Page): Promise<MenuCommand> {
+  const heard = await page.waitForFunction(() => (globalThis as HeardPage).heardCommands.shift())
+  return (await heard.jsonValue()) as MenuCommand
+}
+
+export async function heardFile(page: Page): Promise<OpenAnswer> {
+  const heard = await page.waitForFunction(() => (globalThis as HeardPage).heardFiles.shift())
+  return (await heard.jsonValue()) as OpenAnswer
+}
+
+export const cleanState: WindowState = {
+  name: 'Bass in F',
+  dirty: false,
+  undo: null,
+  redo: null,
+  hasWorkbook: true,
+}
+
+export const dirtyState: WindowState = { ...cleanState, dirty: true, undo: 'Change a length' }

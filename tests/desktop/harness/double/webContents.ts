@@ -1,0 +1,62 @@
+import { EventEmitter } from 'node:events'
+import type { WebPreferences } from 'electron'
+import type { Page } from 'playwright-core'
+import { inProgram } from './addresses.ts'
+import { app } from './app.ts'
+import { copied, record } from './control.ts'
+
+type OpenHandler = (details: { url: string }) => { action: 'allow' | 'deny' }
+
+interface PdfOptions {
+  readonly pageSize?: string
+  readonly landscape?: boolean
+  readonly printBackground?: boolean
+}
+
+/** What Electron takes where the program says nothing. */
+const defaultPreferences: WebPreferences = { sandbox: true, contextIsolation: true, nodeIntegration: false }
+
+export class WebContents extends EventEmitter {
+  page: Page | null = null
+  openHandler: OpenHandler = () => ({ action: 'allow' })
+
+  constructor(private readonly preferences: WebPreferences) {
+    super()
+    app.emit('web-contents-created', {}, this)
+  }
+  getLastWebPreferences(): WebPreferences {
+    return { ...defaultPreferences, ...this.preferences }
+  }
+  getURL(): string {
+    return this.page === null ? '' : inProgram(this.page.url())
+  }
+  setWindowOpenHandler(handler: OpenHandler): void {
+    this.openHandler = handler
+  }
+  send(channel: string, ...payload: unknown[]): void {
+    const sent = copied(payload, `sending ${channel}`)
+    const arriving = this.page?.evaluate(
+      ([name, given]) => {
+        const { hear } = globalThis as unknown as { hear: (channel: string, payload: unknown[]) => void }
+        hear(name, given)
+      },
+      [channel, sent] as const,
+    )
+    arriving?.catch((error: unknown) => record('sending failed', channel, String(error)))
+  }
+  async printToPDF({ pageSize, landscape, printBackground }: PdfOptions): Promise<Buffer> {
+    if (this.page === null) throw new Error('There is no page to print.')
+    return this.page.pdf({
+      format: pageSize ?? 'Letter',
+      landscape: landscape ?? false,
+      printBackground: printBackground ?? false,
+    })
+  }
+  print(options: unknown, done: (printed: boolean, reason: string) => void): void {
+    record('print', options)
+    done(true, '')
+  }
+  reload(): void {
+    void this.page?.reload()
+  }
+}
