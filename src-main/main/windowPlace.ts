@@ -38,11 +38,12 @@ const titleHeight = 32
 export function placeOn(screens: readonly [Area, ...Area[]], stored: WindowPlace | null): WindowPlace {
   const home = stored === null ? undefined : screens.find((screen) => isGraspable(stored, screen))
   if (stored === null || home === undefined) return centred(screens[0], stored?.maximized ?? false)
-  return {
+  const fitted = {
     ...stored,
     width: Math.min(Math.max(stored.width, leastWidth), home.width),
     height: Math.min(Math.max(stored.height, leastHeight), home.height),
   }
+  return isGraspable(fitted, home) ? fitted : centred(home, stored.maximized)
 }
 
 function isGraspable(place: Area, screen: Area): boolean {

@@ -61,6 +61,8 @@ function lookUp(files: OwnFiles, request: IncomingMessage): OwnFile | Refusal {
     return { status: 405, message: 'Only reading is possible here.' }
   }
   const path = (request.url ?? '/').split('?', 1)[0] ?? '/'
+  // A browser asks for this unasked, and complains on the page's console when there is none.
+  if (path === '/favicon.ico' && !files.has(path)) return { status: 204, message: '' }
   return ownFile(files, path) ?? { status: 404, message: 'There is no such file.' }
 }
 
@@ -88,6 +90,10 @@ function send(file: OwnFile, headOnly: boolean, response: ServerResponse): void 
 function refuse(response: ServerResponse, { status, message }: Refusal): void {
   if (status === 405) response.setHeader('Allow', 'GET, HEAD')
   response.statusCode = status
+  if (message === '') {
+    response.end()
+    return
+  }
   response.setHeader('Content-Type', 'text/plain; charset=utf-8')
   response.end(`${message}\n`)
 }

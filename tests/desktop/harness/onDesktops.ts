@@ -23,10 +23,9 @@
  *
  * Scripts without a test runner call `openDouble()` themselves, and `kill()` when they are done.
  */
-import { mkdtemp, realpath, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { test as base, describe } from 'vitest'
+import { rm } from 'node:fs/promises'
+import { describe } from 'vitest'
+import { test as base } from '../../folder.ts'
 import type { Chromium } from './chromium.ts'
 import { launchChromium } from './chromium.ts'
 import type { Desktop, Launch, LaunchOptions } from './desktop.ts'
@@ -45,7 +44,6 @@ interface Fixtures<Kind> {
   readonly place: Kind
   readonly desktop: Desktop
   readonly open: Launch
-  readonly folder: string
 }
 
 // biome-ignore-start lint/correctness/noEmptyPattern: the test runner reads the needed fixtures from the pattern
@@ -75,11 +73,6 @@ function testWith<Kind>(place: Place<Kind>, launch: LaunchIn<Kind>) {
         return desktop
       })
       await endAll(running)
-    },
-    folder: async ({}, use) => {
-      const folder = await realpath(await mkdtemp(join(tmpdir(), 'ferrule-test-')))
-      await use(folder)
-      await rm(folder, { recursive: true, force: true })
     },
   })
 }

@@ -1,0 +1,311 @@
+import { readFile, truncate, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import type { Page } from 'playwright-core'
+import { describe, expect } from 'vitest'
+import type { Bridge, MenuCommand } from '#shared/bridge/bridge.ts'
+import { cleanState, dirtyState } from './harness/bridgeInPage.ts'
+import { bridgeTest as test } from './harness/bridgePage.ts'
+
+type BridgePage = typeof globalThis & { bridgeInForce: Bridge; heard: MenuCommand[]; heldFiles: string[] }
+type Question = Exclude<keyof Bridge, 'form' | 'onCommand' | 'onFile'>
+
+function ask<Q extends Question>(
+  page: Page,
+  question: Q,
+  ...payload: Parameters<Bridge[Q]>
+): Promise<Awaited<ReturnType<Bridge[Q]>>> {
+  return page.evaluate(
+    ([name, given]) => {
+      const bridge = (globalThis as BridgePage).bridgeInForce as unknown as Record<
+        string,
+        (...given: unknown[]) => unknown
+      >
+      return bridge[name]?.(...given)
+    },
+    [question, payload as unknown[]] as const,
+  ) as Promise<Awaited<ReturnType<Bridge[Q]>>>
+}
+
+/** As in a browser that has no file dialogs for pages. */
+function withoutPickers(): void {
+  for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) {
+    Reflect.deleteProperty(globalThis, name)
+  }
+}
+
+/** File dialogs that choose from the page's own private folder: real handles, without a person. */
+function withPickers(): void {
+  const handleOf = async (): Promise<FileSystemFileHandle> => {
+    const folder = await navigator.storage.getDirectory()
+    const name = sessionStorage.getItem('chosen')
+    if (name === null) throw new DOMException('The person cancelled.', 'AbortError')
+    return folder.getFileHandle(name, { create: true })
+  }
+  Object.assign(globalThis, {
+    showOpenFilePicker: async () => [await handleOf()],
+    showSaveFilePicker: handleOf,
+  })
+}
+
+/** What the next file dialogs give; `null` is a person who cancels. */
+function choose(page: Page, name: string | null): Promise<void> {
+  return page.evaluate((chosen) => {
+    if (chosen === null) sessionStorage.removeItem('chosen')
+    else sessionStorage.setItem('chosen', chosen)
+  }, name)
+}
+
+function putFile(page: Page, name: string, text: string): Promise<void> {
+  return page.evaluate(
+    async ([file, content]) => {
+      const folder = await navigator.storage.getDirectory()
+      const writing = await (await folder.getFileHandle(file, { create: true })).createWritable()
+      await writing.write(content)
+      await writing.close()
+    },
+    [name, text] as const,
+  )
+}
+
+function fileText(page: Page, name: string): Promise<string> {
+  return page.evaluate(async (file) => {
+    const folder = await navigator.storage.getDirectory()
+    return (await (await folder.getFileHandle(file)).getFile()).text()
+  }, name)
+}
+
+describe('The browser form of the bridge', () => {
+  test('has the members of the desktop form, and says that it is the browser', async ({ form }) => {
+    const { page, complaints } = await form.open()
+    const members = await page.evaluate(() => Object.keys((globalThis as BridgePage).bridgeInForce).length)
+    expect(members).toBe(17)
+    expect(await page.evaluate(() => (globalThis as BridgePage).bridgeInForce.form)).toBe('browser')
+    expect(complaints).toEqual([])
+  })
+
+  test('gives way to the desktop form where there is one', async ({ form }) => {
+    const { page } = await form.open(() => Object.assign(globalThis, { ferrule: { form: 'desktop' } }))
+    expect(await page.evaluate(() => (globalThis as BridgePage).bridgeInForce.form)).toBe('desktop')
+  })
+
+  test('titles the page', async ({ form }) => {
+    const { page } = await form.open()
+    await ask(page, 'showState', dirtyState)
+    expect(await page.title()).toBe('• Bass in F – Ferrule')
+    await ask(page, 'showState', cleanState)
+    expect(await page.title()).toBe('Bass in F – Ferrule')
+  })
+
+  test('hears the keys of commands, but leaves undo to a field that is typed in', async ({ form }) => {
+    const { page } = await form.open()
+    await page.evaluate(() => {
+      const { bridgeInForce } = globalThis as BridgePage
+      const heard: MenuCommand[] = []
+      Object.assign(globalThis, { heard, stop: bridgeInForce.onCommand((command) => heard.push(command)) })
+    })
+    for (const keys of [
+      'Control+s',
+      'Control+Shift+S',
+      'Control+z',
+      'Control+y',
+      'F1',
+      's',
+      'Control+Alt+s',
+    ]) {
+      await page.keyboard.press(keys)
+    }
+    await page.getByLabel('Name').focus()
+    for (const keys of ['Control+z', 'Control+o']) await page.keyboard.press(keys)
+    const heard = await page.evaluate(() => (globalThis as BridgePage).heard)
+    expect(heard).toEqual(['save', 'saveAs', 'undo', 'redo', 'help', 'open'])
+  })
+
+  test('prints on the paper that was asked for, and leaves the page as it was', async ({ form }) => {
+    const { page } = await form.open(() => {
+      Object.assign(globalThis, {
+        print: () => {
+          document.title = [...document.adoptedStyleSheets]
+            .flatMap((sheet) => sheet.cssRules[0]?.cssText)
+            .join()
+        },
+      })
+    })
+    const request = { to: 'pdf', paper: 'A4', landscape: true, name: 'Sheet' } as const
+    expect(await ask(page, 'print', request)).toEqual({ kind: 'saved', name: 'Sheet' })
+    expect(await page.title()).toMatch(/@page.*a4 landscape/i)
+    expect(await page.evaluate(() => document.adoptedStyleSheets.length)).toBe(0)
+  })
+})
+
+describe('Files where the browser only uploads and downloads', () => {
+  test('an uploaded file is read, and kept by downloading it anew under its name', async ({ form }) => {
+    const { page, complaints } = await form.open(withoutPickers)
+    const chooser = page.waitForEvent('filechooser')
+    const opening = ask(page, 'openWorkbook')
+    await (await chooser).setFiles({ name: 'bass.ferrule', mimeType: '', buffer: Buffer.from('{"a":"♭"}') })
+    const answer = await opening
+    expect(answer).toMatchObject({ kind: 'opened', name: 'bass.ferrule', text: '{"a":"♭"}' })
+    await ask(page, 'adoptFile', answer.kind === 'opened' ? answer.ticket : '')
+
+    const downloading = page.waitForEvent('download')
+    expect(await ask(page, 'saveWorkbook', 'new ♭', 'x')).toEqual({ kind: 'saved', name: 'bass.ferrule' })
+    const download = await downloading
+    expect(download.suggestedFilename()).toBe('bass.ferrule')
+    expect(await readFile(await download.path(), 'utf8')).toBe('new ♭')
+    expect(complaints).toEqual([])
+  })
+
+  test('a file that is too large, or is not text, is refused with a sentence', async ({ form, folder }) => {
+    const { page } = await form.open(withoutPickers)
+    const upload = async (name: string, sizeBytes: number): Promise<unknown> => {
+      const path = join(folder, name)
+      await writeFile(path, Buffer.from([0xff, 0xd8]))
+      await truncate(path, sizeBytes)
+      const chooser = page.waitForEvent('filechooser')
+      const opening = ask(page, 'openWorkbook')
+      await (await chooser).setFiles(path)
+      return opening
+    }
+    expect(await upload('large.ferrule', 20 * 1024 * 1024 + 1)).toMatchObject({
+      message: '“large.ferrule” is larger than 20 MB, more than any workbook needs.',
+    })
+    expect(await upload('picture.ferrule', 2)).toMatchObject({
+      message: '“picture.ferrule” is not text in UTF-8, so it is not a workbook.',
+    })
+  })
+
+  test('a picture is offered under a name that every system accepts', async ({ form }) => {
+    const { page } = await form.open(withoutPickers)
+    const downloading = page.waitForEvent('download')
+    const answer = await ask(page, 'exportFile', {
+      name: 'a/b: c.svg',
+      mediaType: 'image/svg+xml',
+      content: '<svg/>',
+    })
+    expect(answer).toEqual({ kind: 'saved', name: 'a b c.svg' })
+    expect(await readFile(await (await downloading).path(), 'utf8')).toBe('<svg/>')
+  })
+
+  test('there are no recent files', async ({ form }) => {
+    const { page } = await form.open(withoutPickers)
+    expect(await ask(page, 'recentWorkbooks')).toEqual([])
+  })
+})
+
+describe('Files where the browser gives handles', () => {
+  test('an opened file is written in place, and stands among the recent ones in a new tab', async ({
+    form,
+  }) => {
+    const { page } = await form.open(withPickers)
+    await putFile(page, 'bass.ferrule', 'old')
+    await choose(page, 'bass.ferrule')
+    const answer = await ask(page, 'openWorkbook')
+    expect(answer).toMatchObject({ kind: 'opened', name: 'bass.ferrule', text: 'old' })
+    await ask(page, 'adoptFile', answer.kind === 'opened' ? answer.ticket : '')
+    await choose(page, null)
+    expect(await ask(page, 'saveWorkbook', 'new', 'x')).toEqual({ kind: 'saved', name: 'bass.ferrule' })
+    expect(await fileText(page, 'bass.ferrule')).toBe('new')
+
+    const other = (await form.open(withPickers)).page
+    const [recent] = await ask(other, 'recentWorkbooks')
+    expect(recent).toMatchObject({ name: 'bass.ferrule', place: '' })
+    expect(await ask(other, 'openRecent', recent?.id ?? '')).toMatchObject({ kind: 'opened', text: 'new' })
+    await ask(other, 'clearRecent')
+    expect(await ask(other, 'recentWorkbooks')).toEqual([])
+  })
+
+  test('a cancelled dialog changes nothing', async ({ form }) => {
+    const { page } = await form.open(withPickers)
+    expect(await ask(page, 'openWorkbook')).toEqual({ kind: 'cancelled' })
+    expect(await ask(page, 'saveWorkbook', 'new', 'x')).toEqual({ kind: 'cancelled' })
+  })
+
+  test('a file changed by another program is asked about before it is overwritten', async ({ form }) => {
+    const { page } = await form.open(withPickers)
+    await choose(page, 'bass.ferrule')
+    await ask(page, 'saveWorkbookAs', 'mine', 'x')
+    await page.waitForTimeout(20)
+    await putFile(page, 'bass.ferrule', 'theirs')
+
+    page.once('dialog', (dialog) => void dialog.dismiss())
+    expect(await ask(page, 'saveWorkbook', 'mine 2', 'x')).toEqual({ kind: 'cancelled' })
+    expect(await fileText(page, 'bass.ferrule')).toBe('theirs')
+
+    page.once('dialog', (dialog) => void dialog.accept())
+    expect(await ask(page, 'saveWorkbook', 'mine 2', 'x')).toMatchObject({ kind: 'saved' })
+    expect(await fileText(page, 'bass.ferrule')).toBe('mine 2')
+    expect(await ask(page, 'saveWorkbook', 'mine 3', 'x')).toMatchObject({ kind: 'saved' })
+  })
+
+  test('a recent file that is gone is told, and dropped', async ({ form }) => {
+    const { page } = await form.open(withPickers)
+    await choose(page, 'bass.ferrule')
+    await ask(page, 'saveWorkbookAs', 'mine', 'x')
+    await page.evaluate(async () => (await navigator.storage.getDirectory()).removeEntry('bass.ferrule'))
+    const [recent] = await ask(page, 'recentWorkbooks')
+    expect(await ask(page, 'openRecent', recent?.id ?? '')).toEqual({
+      kind: 'failed',
+      message: '“bass.ferrule” could not be read; it may have been moved or deleted.',
+    })
+    expect(await ask(page, 'recentWorkbooks')).toEqual([])
+  })
+})
+
+describe('Unsaved work in the browser', () => {
+  const draft = { name: 'Bass in F', text: 'unsaved', keptAt: 1_000 }
+
+  test('the browser asks before a page with unsaved work is left, and only then', async ({ form }) => {
+    const { page } = await form.open()
+    let questions = 0
+    page.on('dialog', (dialog) => {
+      questions += 1
+      void dialog.accept()
+    })
+    // A browser asks only on a page that the person has touched.
+    await page.getByLabel('Name').click()
+    await ask(page, 'showState', dirtyState)
+    await page.reload()
+    expect(questions).toBe(1)
+    await page.getByLabel('Name').click()
+    await ask(page, 'showState', dirtyState)
+    await ask(page, 'showState', cleanState)
+    await page.reload()
+    expect(questions).toBe(1)
+  })
+
+  test('a draft outlives its tab, is offered to the next, and goes when it is forgotten', async ({
+    form,
+  }) => {
+    const first = (await form.open()).page
+    expect(await ask(first, 'leftDraft')).toBeNull()
+    await ask(first, 'keepDraft', draft)
+    await first.close()
+
+    const second = (await form.open()).page
+    await expect.poll(() => ask(second, 'leftDraft')).toEqual(draft)
+    await second.reload()
+    await expect.poll(() => ask(second, 'leftDraft')).toEqual(draft)
+    await ask(second, 'keepDraft', null)
+    expect(await ask(second, 'leftDraft')).toBeNull()
+    await second.reload()
+    expect(await ask(second, 'leftDraft')).toBeNull()
+  })
+
+  test('a draft of a tab that is still open is not offered to another', async ({ form }) => {
+    const first = (await form.open()).page
+    await ask(first, 'keepDraft', draft)
+    const second = (await form.open()).page
+    await ask(second, 'keepDraft', { ...draft, text: 'another' })
+    expect(await ask(second, 'leftDraft')).toMatchObject({ text: 'another' })
+    expect(await ask(first, 'leftDraft')).toEqual(draft)
+  })
+
+  test('a draft that the browser has no room for is refused, not lost silently', async ({ form }) => {
+    const { page } = await form.open()
+    const keeping = page.evaluate(() => {
+      const { bridgeInForce } = globalThis as BridgePage
+      return bridgeInForce.keepDraft({ name: '', text: 'x'.repeat(12_000_000), keptAt: 0 })
+    })
+    await expect(keeping).rejects.toThrow(/quota/i)
+  })
+})
