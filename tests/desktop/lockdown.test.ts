@@ -100,7 +100,7 @@ onDesktops('The page is locked down', (test) => {
     await page.evaluate(() => void window.open('https://example.com/'))
     await page.evaluate(() => void window.open(location.href))
     await page.waitForTimeout(500)
-    expect(page.context().pages().length).toBe(before)
+    await expect.poll(() => page.context().pages().length, { timeout: 10_000 }).toBe(before)
     expect(await inMain(({ BrowserWindow }) => BrowserWindow.getAllWindows().length, null)).toBe(1)
   })
 
@@ -266,10 +266,11 @@ inDouble('What the system would ask the program', (test) => {
         control.askFrom(frame, 'ferrule:keepDraft', { name: '', text: '', keptAt: Number.NaN }),
         control.askFrom(frame, 'ferrule:exportFile', { name: 'x', mediaType: 'x', content: [1, 2] }),
         control.askFrom(frame, 'ferrule:openRecent', 7),
-        control.askFrom(frame, 'ferrule:noSuchQuestion'),
       ]
-      return (await Promise.allSettled(asked)).map(({ status }) => status)
+      const settled = await Promise.allSettled(asked)
+      return settled.map((outcome) => (outcome.status === 'rejected' ? String(outcome.reason) : 'answered'))
     }, null)
-    expect(outcomes).toEqual(Array.from({ length: 9 }, () => 'rejected'))
+    expect(outcomes).toHaveLength(8)
+    for (const outcome of outcomes) expect(outcome).toContain('wrong shape')
   })
 })
