@@ -1,0 +1,173 @@
+import { admittanceSquared, admittanceSquaredOnGrid, type Route } from './route.ts'
+
+/** A maximum of |Z|, before it has a number. */
+export interface Peak {
+  readonly hz: number
+  /** |Z| there, Pa·s/m³. */
+  readonly heightPaSPerM3: number
+  /** Width at half power, Hz; `null` where a side does not fall to half before the next maximum. */
+  readonly widthHz: number | null
+}
+
+/** Two points between which |Z| rises to a maximum and falls again. */
+interface Bracket {
+  readonly low: number
+  readonly high: number
+}
+
+const toleranceHz = 0.0005
+const finerParts = 8
+
+/**
+ * All maxima of |Z| of a route up to `most`, lowest first, refined to 0.001 Hz. The grid is searched for minima of
+ * |Y|²; where the curve through its points may hide a pair of a maximum and a minimum inside a step, that step is
+ * searched again in finer parts. `work` has room for the grid.
+ *
+ * @example findPeaks(route, 16, new Float64Array(route.sampled.count))
+ */
+export function findPeaks(route: Route, most: number, work: Float64Array): Peak[] {
+  const brackets = findBrackets(route, work)
+  const peaks: Peak[] = []
+  for (let i = 0; i < brackets.length && peaks.length < most; i++) {
+    const left = i === 0 ? route.sampled.startRootHz : brackets[i - 1]!.high
+    const right = i === brackets.length - 1 ? endOf(route) : brackets[i + 1]!.low
+    peaks.push(describePeak(route, refine(route, brackets[i]!), left, right))
+  }
+  return peaks
+}
+
+function endOf({ sampled }: Route): number {
+  return sampled.startRootHz + (sampled.count - 1) * sampled.stepRootHz
+}
+
+function findBrackets(route: Route, work: Float64Array): Bracket[] {
+  const { startRootHz, stepRootHz, count } = route.sampled
+  for (let i = 0; i < count; i++) work[i] = admittanceSquaredOnGrid(route, i)
+  const brackets: Bracket[] = []
+  const at = (i: number) => startRootHz + i * stepRootHz
+  for (let i = 1; i < count - 1; i++) {
+    if (work[i]! < work[i - 1]! && work[i]! <= work[i + 1]!)
+      brackets.push({ low: at(i - 1), high: at(i + 1) })
+    else if (i > 1 && i < count - 2 && mayHidePair(work, i)) {
+      const hidden = searchFiner(route, at(i), stepRootHz)
+      if (hidden !== undefined) brackets.push(hidden)
+    }
+  }
+  return brackets
+}
+
+/** Whether the cubic with the slopes of the neighbours turns twice between points i and i + 1. */
+function mayHidePair(y: Float64Array, i: number): boolean {
+  const rise = y[i + 1]! - y[i]!
+  const from = (y[i + 1]! - y[i - 1]!) / 2
+  const to = (y[i + 2]! - y[i]!) / 2
+  if (from * rise <= 0 || to * rise <= 0) return false
+  const bend = 6 * rise - 2 * (2 * from + to)
+  const cube = 3 * (from + to - 2 * rise)
+  const turns = bend * bend - 4 * cube * from
+  const middle = -bend / (2 * cube)
+  return turns > -0.5 * bend * bend && middle > 0 && middle < 1
+}
+
+function searchFiner(route: Route, from: number, step: number): Bracket | undefined {
+  const part = step / finerParts
+  let before = admittanceSquared(route, from)
+  let here = admittanceSquared(route, from + part)
+  for (let i = 1; i < finerParts; i++) {
+    const next = admittanceSquared(route, from + (i + 1) * part)
+    if (here < before && here <= next) return { low: from + (i - 1) * part, high: from + (i + 1) * part }
+    before = here
+    here = next
+  }
+  return undefined
+}
+
+/** Parabolas through three points ever closer together; golden sections when one leaves its bracket. */
+function refine(route: Route, bracket: Bracket): number {
+  let { low, high } = bracket
+  let middle = (low + high) / 2
+  let arm = (high - low) / 2
+  for (let round = 0; round < 12; round++) {
+    const yLow = admittanceSquared(route, middle - arm)
+    const y = admittanceSquared(route, middle)
+    const yHigh = admittanceSquared(route, middle + arm)
+    const curve = yLow - 2 * y + yHigh
+    const move = curve > 0 ? (arm * (yLow - yHigh)) / (2 * curve) : Number.NaN
+    if (!(Math.abs(move) <= 2 * arm)) return goldenSection(route, bracket)
+    middle += move
+    if (middle <= low || middle >= high) return goldenSection(route, bracket)
+    if (Math.abs(move) * 2 * middle < toleranceHz) return middle
+    const reach = Math.max(4 * Math.abs(move), 1e-4 * arm)
+    low = Math.max(low, middle - 8 * reach)
+    high = Math.min(high, middle + 8 * reach)
+    arm = Math.min(arm / 8, reach)
+  }
+  return goldenSection(route, bracket)
+}
+
+function goldenSection(route: Route, bracket: Bracket): number {
+  const share = (Math.sqrt(5) - 1) / 2
+  let { low, high } = bracket
+  let left = high - share * (high - low)
+  let right = low + share * (high - low)
+  let yLeft = admittanceSquared(route, left)
+  let yRight = admittanceSquared(route, right)
+  while ((high - low) * 2 * high > toleranceHz) {
+    if (yLeft < yRight) {
+      high = right
+      right = left
+      yRight = yLeft
+      left = high - share * (high - low)
+      yLeft = admittanceSquared(route, left)
+    } else {
+      low = left
+      left = right
+      yLeft = yRight
+      right = low + share * (high - low)
+      yRight = admittanceSquared(route, right)
+    }
+  }
+  return (low + high) / 2
+}
+
+function describePeak(route: Route, rootHz: number, left: number, right: number): Peak {
+  const least = Math.max(admittanceSquared(route, rootHz), Number.MIN_VALUE)
+  const below = halfPower(route, rootHz, left, least)
+  const above = halfPower(route, rootHz, right, least)
+  return {
+    hz: rootHz * rootHz,
+    heightPaSPerM3: 1 / Math.sqrt(least),
+    widthHz: below === undefined || above === undefined ? null : above * above - below * below,
+  }
+}
+
+/** √f where |Y|² has doubled, going from the peak towards `limit`; the distance is doubled until it is passed. */
+function halfPower(route: Route, peak: number, limit: number, least: number): number | undefined {
+  const arm = Math.sign(limit - peak) * route.sampled.stepRootHz * 0.25
+  const probe = admittanceSquared(route, peak + arm)
+  let near = 0
+  let nearExcess = -least
+  let far = arm * Math.min(4, Math.sqrt(least / Math.max(probe - least, 0.06 * least)))
+  let farExcess = admittanceSquared(route, peak + far) - 2 * least
+  while (farExcess < 0) {
+    near = far
+    nearExcess = farExcess
+    far *= 1.3
+    if (Math.abs(far) > Math.abs(limit - peak)) return undefined
+    farExcess = admittanceSquared(route, peak + far) - 2 * least
+  }
+  for (let round = 0; round < 30; round++) {
+    const root = Math.sqrt(nearExcess + least)
+    const next = near + ((far - near) * (Math.sqrt(least) - root)) / (Math.sqrt(farExcess + least) - root)
+    const excess = admittanceSquared(route, peak + next) - 2 * least
+    if (Math.abs(excess) < 1e-4 * least) return peak + next
+    if (excess < 0) {
+      near = next
+      nearExcess = excess
+    } else {
+      far = next
+      farExcess = excess
+    }
+  }
+  return peak + (near + far) / 2
+}
