@@ -1,12 +1,13 @@
 import { keefeAir } from '../air/keefeAir.ts'
-import { type BoreWaves, prepareWaves } from './boreWaves.ts'
+import { type BoreWaves, prepareWaves, slicesIn } from './boreWaves.ts'
 import { boreLengthMm, conditionsProblem, insertsProblem, sectionsProblem } from './checkBore.ts'
 import { findPeaks, type Peak } from './findPeaks.ts'
 import { tableOfInserts } from './insertTable.ts'
 import { accepted, type BoreResult, refused } from './refusal.ts'
-import type { Route } from './route.ts'
+import { type Route, routeAlong } from './route.ts'
 import { type SampledRange, type SampledWaves, sampleWaves } from './sampledWaves.ts'
 import type { BoreConditions, BoreSection, Insert } from './section.ts'
+import type { SliceTable } from './sliceTable.ts'
 
 /** How finely a bore is reckoned. */
 export interface BodyFineness {
@@ -21,9 +22,9 @@ export interface SliceReport {
   readonly slices: number
   /** Slices of the coarser cutting it was compared with: about half. */
   readonly comparedWith: number
-  /** Largest difference of a peak of the open route between the two cuttings. */
-  readonly differenceHz: number
-  /** What is left against ever more slices: a third of the difference, since the error falls as 1/n². */
+  /** Largest change of a peak of the open route from that cutting to this one. */
+  readonly changeHz: number
+  /** What twice the slices would still change at most: a quarter of that. (In theory a sixteenth.) */
   readonly errorHz: number
   /** Whether `errorHz` is as small as was asked for. */
   readonly met: boolean
@@ -49,8 +50,7 @@ export interface Body {
 
 /** Loops longer than this many bodies are refused: their lowest mode would lie below the sampled range. */
 export const mostInsertsPerBody = 8
-const firstFineness = 4
-const mostDoublings = 8
+const mostHalvings = 7
 
 function rangeOf(lengthM: number, conditions: BoreConditions, highestMode: number): SampledRange {
   const bellC = conditions.bellTemperatureC ?? conditions.temperatureC
@@ -72,8 +72,8 @@ interface Cutting {
 }
 
 /**
- * Samples a bore for its loops. Slices are doubled until the open route's peaks keep still; how far they moved is in
- * `slicing`. A bore, a temperature or a number of modes that cannot be reckoned is refused with its path.
+ * Samples a bore for its loops. Slices are halved until the open route's peaks keep still; how far they last moved is
+ * in `slicing`. A bore, a temperature or a number of modes that cannot be reckoned is refused with its path.
  *
  * @example prepareBody([{ kind: 'cylinder', lengthMm: 1400, diameterMm: 11.66 }], { temperatureC: 24 })
  */
@@ -90,13 +90,13 @@ export function prepareBody(
   if (!(sliceErrorHz > 0)) return refused('sliceErrorHz', sliceErrorHz, 'an error above 0 Hz')
   const lengthM = boreLengthMm(sections) / 1000
   const range = rangeOf(lengthM, conditions, highestMode)
-  const cut = (level: number) => cutOnce(sections, conditions, range, highestMode, level)
-  let coarse = cut(firstFineness)
-  let fine = cut(2 * firstFineness)
+  const cut = (halvings: number) => cutOnce(sections, conditions, range, highestMode, halvings)
+  let coarse = cut(0)
+  let fine = cut(1)
   let report = compare(coarse, fine, sliceErrorHz)
-  for (let doubling = 2; !report.met && doubling <= mostDoublings; doubling++) {
+  for (let halvings = 2; !report.met && halvings <= mostHalvings; halvings++) {
     coarse = fine
-    fine = cut(firstFineness * 2 ** doubling)
+    fine = cut(halvings)
     report = compare(coarse, fine, sliceErrorHz)
   }
   if (!Number.isFinite(fine.sampled.interpolationError))
@@ -124,28 +124,32 @@ function cutOnce(
   conditions: BoreConditions,
   range: SampledRange,
   highestMode: number,
-  level: number,
+  halvings: number,
 ): Cutting {
-  const waves = prepareWaves(sections, conditions, level, (2 * Math.PI * range.highestHz) / range.speedMPerS)
+  const waves = prepareWaves(
+    sections,
+    conditions,
+    halvings,
+    (2 * Math.PI * range.highestHz) / range.speedMPerS,
+  )
   const sampled = sampleWaves(waves, range)
-  const route = { sampled, inserts: tableOfInserts([], placeIn(waves, conditions)) }
-  const slices = waves.before.count + waves.after.count
-  return { waves, sampled, slices, peaks: findPeaks(route, highestMode, new Float64Array(sampled.count)) }
+  const route = routeAlong(sampled, tableOfInserts([], placeIn(waves, conditions)), 1)
+  return {
+    waves,
+    sampled,
+    slices: slicesIn(waves),
+    peaks: findPeaks(route, highestMode),
+  }
 }
 
 function compare(coarse: Cutting, fine: Cutting, sliceErrorHz: number): SliceReport {
-  let differenceHz = 0
+  let changeHz = 0
   const shared = Math.min(coarse.peaks.length, fine.peaks.length)
   for (let i = 0; i < shared; i++)
-    differenceHz = Math.max(differenceHz, Math.abs(coarse.peaks[i]!.hz - fine.peaks[i]!.hz))
-  const errorHz = differenceHz / 3
-  return {
-    slices: fine.slices,
-    comparedWith: coarse.slices,
-    differenceHz,
-    errorHz,
-    met: errorHz <= sliceErrorHz && coarse.peaks.length === fine.peaks.length,
-  }
+    changeHz = Math.max(changeHz, Math.abs(coarse.peaks[i]!.hz - fine.peaks[i]!.hz))
+  const errorHz = changeHz / 4
+  const met = errorHz <= sliceErrorHz && coarse.peaks.length === fine.peaks.length
+  return { slices: fine.slices, comparedWith: coarse.slices, changeHz, errorHz, met }
 }
 
 function placeIn(waves: BoreWaves, conditions: BoreConditions) {
@@ -153,15 +157,15 @@ function placeIn(waves: BoreWaves, conditions: BoreConditions) {
 }
 
 /**
- * A body with the loops of one fingering in it, in their order from the lips. Loops in a bore without a place for
- * them, or of more than eight times the body's length, are refused.
+ * The loops of one fingering made ready, in their order from the lips. Loops in a bore without a place for them, or of
+ * more than eight times the body's length, are refused.
  *
- * @example routeThrough(body, [{ lengthMm: 82.3, diameterMm: 11.66 }])
+ * @example insertsFor(body, [{ lengthMm: 82.3, diameterMm: 11.66 }])
  */
-export function routeThrough(body: Body, inserts: readonly Insert[]): BoreResult<Route> {
+export function insertsFor(body: Body, inserts: readonly Insert[]): BoreResult<SliceTable> {
   const problem = insertsProblem(inserts)
   if (problem !== undefined) return { ok: false, refusal: problem }
-  const totalMm = inserts.reduce((sum, insert) => sum + insert.lengthMm, 0)
+  const totalMm = insertedMm(inserts)
   if (totalMm > 0 && body.waves.valves === undefined)
     return refused('inserts', `${totalMm} mm of loops`, 'no loops in a bore without a place for the valves')
   if (totalMm > mostInsertsPerBody * body.lengthMm)
@@ -170,8 +174,21 @@ export function routeThrough(body: Body, inserts: readonly Insert[]): BoreResult
       `${totalMm} mm of loops`,
       `at most ${mostInsertsPerBody} times the bore's length`,
     )
-  return accepted({
-    sampled: body.sampled,
-    inserts: tableOfInserts(inserts, placeIn(body.waves, body.conditions)),
-  })
+  return accepted(tableOfInserts(inserts, placeIn(body.waves, body.conditions)))
+}
+
+function insertedMm(inserts: readonly Insert[]): number {
+  return inserts.reduce((sum, insert) => sum + insert.lengthMm, 0)
+}
+
+/**
+ * A body with the loops of one fingering in it. Loops are refused as by `insertsFor`.
+ *
+ * @example routeThrough(body, [{ lengthMm: 82.3, diameterMm: 11.66 }])
+ */
+export function routeThrough(body: Body, inserts: readonly Insert[]): BoreResult<Route> {
+  const table = insertsFor(body, inserts)
+  if (!table.ok) return table
+  const finer = Math.max(1, Math.ceil((insertedMm(inserts) + body.lengthMm) / (2 * body.lengthMm)))
+  return accepted(routeAlong(body.sampled, table.value, finer))
 }

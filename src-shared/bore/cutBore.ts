@@ -20,6 +20,10 @@ export interface CutBore {
   readonly mouthRadiusM: number
 }
 
+/** Slices a unit of the monitors below, before any halving. */
+const slicesPerUnit = 5
+/** A piece that needs no more than this share of a slice is left whole, so that a dense profile stays as it is. */
+const leftWhole = 0.2
 /** Straight sides are exact in shape; only the wall's losses change along a slice, by about this share. */
 const lossShare = 0.02
 
@@ -27,21 +31,21 @@ interface Cursor {
   atM: number
   radiusM: number
   readonly slices: Slice[]
-  /** Slices a unit of the monitor below; doubling it halves every slice. */
-  readonly fineness: number
+  /** How often every slice is halved. */
+  readonly halvings: number
   /** 2π over the shortest wavelength of interest, 1/m. */
   readonly waveNumber: number
 }
 
 /**
  * Cuts a checked bore into slices. Each slice's error goes with its length cubed times its curvature (a bell) or the
- * change of its losses (a cone), so the cuts are spread to make those equal; the whole error falls as 1/fineness².
- * A cylinder is exact in one slice, whatever its length.
+ * change of its losses (a cone), so the cuts are spread to make those equal; each of `halvings` cuts every slice in two
+ * and the whole error falls to a quarter. A cylinder is exact in one slice, whatever its length.
  *
- * @example cutBore([{ kind: 'cylinder', lengthMm: 1400, diameterMm: 11.66 }], 8, 36).after.length // 1
+ * @example cutBore([{ kind: 'cylinder', lengthMm: 1400, diameterMm: 11.66 }], 2, 36).after.length // 1
  */
-export function cutBore(sections: readonly BoreSection[], fineness: number, waveNumber: number): CutBore {
-  const cursor: Cursor = { atM: 0, radiusM: 0, slices: [], fineness, waveNumber }
+export function cutBore(sections: readonly BoreSection[], halvings: number, waveNumber: number): CutBore {
+  const cursor: Cursor = { atM: 0, radiusM: 0, slices: [], halvings, waveNumber }
   let valves: CutBore['valves'] | undefined
   let slicesBefore = 0
   for (const section of sections) {
@@ -97,6 +101,11 @@ function cutSection(section: Exclude<BoreSection, { kind: 'valves' }>, cursor: C
   }
 }
 
+function slicesFor(monitor: number, cursor: Cursor): number {
+  const share = slicesPerUnit * monitor
+  return share > leftWhole ? Math.ceil(share) * 2 ** cursor.halvings : 1
+}
+
 function addSlice(cursor: Cursor, lengthM: number, startRadiusM: number, endRadiusM: number): void {
   if (lengthM > 0)
     cursor.slices.push({ middleM: cursor.atM + lengthM / 2, lengthM, startRadiusM, endRadiusM })
@@ -110,7 +119,7 @@ function cutCone(lengthM: number, startM: number, endM: number, cursor: Cursor):
   const from = Math.cbrt(startM)
   const to = Math.cbrt(endM)
   const monitor = (3 * Math.abs(to - from) * Math.cbrt(lossShare * cursor.waveNumber)) / Math.cbrt(slope)
-  const count = lengthM > 0 && startM !== endM ? Math.max(1, Math.ceil(cursor.fineness * monitor)) : 1
+  const count = lengthM > 0 && startM !== endM ? slicesFor(monitor, cursor) : 1
   const radius = (i: number) =>
     i === 0 ? startM : i === count ? endM : (from + ((to - from) * i) / count) ** 3
   for (let i = 0; i < count; i++) {
@@ -130,7 +139,7 @@ function cutBell(lengthM: number, startM: number, endM: number, flare: number, c
   const to = Math.cbrt(mouthM)
   const curvature = flare * (flare + 1) + lossShare * flare * flare
   const monitor = 3 * (from - to) * Math.cbrt(curvature * cursor.waveNumber)
-  const count = Math.max(1, Math.ceil(cursor.fineness * monitor))
+  const count = slicesFor(monitor, cursor)
   const distance = (i: number) =>
     i === 0 ? mouthM + lengthM : i === count ? mouthM : (from + ((to - from) * i) / count) ** 3
   const radius = (i: number) => (i === 0 ? startM : endM * (mouthM / distance(i)) ** flare)

@@ -21,27 +21,28 @@ const finerParts = 8
 /**
  * All maxima of |Z| of a route up to `most`, lowest first, refined to 0.001 Hz. The grid is searched for minima of
  * |Y|²; where the curve through its points may hide a pair of a maximum and a minimum inside a step, that step is
- * searched again in finer parts. `work` has room for the grid.
+ * searched again in finer parts.
  *
- * @example findPeaks(route, 16, new Float64Array(route.sampled.count))
+ * @example findPeaks(route, 16)
  */
-export function findPeaks(route: Route, most: number, work: Float64Array): Peak[] {
-  const brackets = findBrackets(route, work)
+export function findPeaks(route: Route, most: number): Peak[] {
+  const brackets = findBrackets(route)
   const peaks: Peak[] = []
   for (let i = 0; i < brackets.length && peaks.length < most; i++) {
-    const left = i === 0 ? route.sampled.startRootHz : brackets[i - 1]!.high
+    const left = i === 0 ? route.startRootHz : brackets[i - 1]!.high
     const right = i === brackets.length - 1 ? endOf(route) : brackets[i + 1]!.low
     peaks.push(describePeak(route, refine(route, brackets[i]!), left, right))
   }
   return peaks
 }
 
-function endOf({ sampled }: Route): number {
-  return sampled.startRootHz + (sampled.count - 1) * sampled.stepRootHz
+function endOf(route: Route): number {
+  return route.startRootHz + (route.count - 1) * route.stepRootHz
 }
 
-function findBrackets(route: Route, work: Float64Array): Bracket[] {
-  const { startRootHz, stepRootHz, count } = route.sampled
+function findBrackets(route: Route): Bracket[] {
+  const { startRootHz, stepRootHz, count } = route
+  const work = new Float64Array(count)
   for (let i = 0; i < count; i++) work[i] = admittanceSquaredOnGrid(route, i)
   const brackets: Bracket[] = []
   const at = (i: number) => startRootHz + i * stepRootHz
@@ -64,6 +65,7 @@ function mayHidePair(y: Float64Array, i: number): boolean {
   if (from * rise <= 0 || to * rise <= 0) return false
   const bend = 6 * rise - 2 * (2 * from + to)
   const cube = 3 * (from + to - 2 * rise)
+  if (cube * rise <= 0) return false
   const turns = bend * bend - 4 * cube * from
   const middle = -bend / (2 * cube)
   return turns > -0.5 * bend * bend && middle > 0 && middle < 1
@@ -141,32 +143,37 @@ function describePeak(route: Route, rootHz: number, left: number, right: number)
   }
 }
 
-/** √f where |Y|² has doubled, going from the peak towards `limit`; the distance is doubled until it is passed. */
+/**
+ * √f where |Y|² has doubled, going from the peak towards `limit`. √(|Y|² − least) is nearly a straight line there, so
+ * the line through the two points around the place is followed.
+ */
 function halfPower(route: Route, peak: number, limit: number, least: number): number | undefined {
-  const arm = Math.sign(limit - peak) * route.sampled.stepRootHz * 0.25
-  const probe = admittanceSquared(route, peak + arm)
+  const room = limit - peak
+  const height = (reach: number) => Math.sqrt(Math.max(0, admittanceSquared(route, peak + reach) - least))
+  const goal = Math.sqrt(least)
+  const probe = Math.sign(room) * Math.min(Math.abs(room), route.stepRootHz * 0.5)
   let near = 0
-  let nearExcess = -least
-  let far = arm * Math.min(4, Math.sqrt(least / Math.max(probe - least, 0.06 * least)))
-  let farExcess = admittanceSquared(route, peak + far) - 2 * least
-  while (farExcess < 0) {
+  let nearHeight = 0
+  let far = probe
+  let farHeight = height(probe)
+  while (farHeight < goal) {
+    if (far === room) return undefined
     near = far
-    nearExcess = farExcess
-    far *= 1.3
-    if (Math.abs(far) > Math.abs(limit - peak)) return undefined
-    farExcess = admittanceSquared(route, peak + far) - 2 * least
+    nearHeight = farHeight
+    const reach = Math.abs(far) * Math.min(4, Math.max(1.3, (1.1 * goal) / farHeight))
+    far = Math.sign(room) * Math.min(Math.abs(room), reach)
+    farHeight = height(far)
   }
   for (let round = 0; round < 30; round++) {
-    const root = Math.sqrt(nearExcess + least)
-    const next = near + ((far - near) * (Math.sqrt(least) - root)) / (Math.sqrt(farExcess + least) - root)
-    const excess = admittanceSquared(route, peak + next) - 2 * least
-    if (Math.abs(excess) < 1e-4 * least) return peak + next
-    if (excess < 0) {
+    const next = near + ((far - near) * (goal - nearHeight)) / (farHeight - nearHeight)
+    const nextHeight = height(next)
+    if (Math.abs(nextHeight - goal) < 5e-4 * goal) return peak + next
+    if (nextHeight < goal) {
       near = next
-      nearExcess = excess
+      nearHeight = nextHeight
     } else {
       far = next
-      farExcess = excess
+      farHeight = nextHeight
     }
   }
   return peak + (near + far) / 2

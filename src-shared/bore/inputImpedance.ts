@@ -1,7 +1,7 @@
-import { type Body, routeThrough } from './body.ts'
+import { type Body, insertsFor, routeThrough } from './body.ts'
 import { setWaves, wavesWidth } from './boreWaves.ts'
 import { accepted, type BoreResult, refused } from './refusal.ts'
-import { setImpedance } from './route.ts'
+import { divide, setImpedance, setLips } from './route.ts'
 import type { Insert } from './section.ts'
 
 /** Input impedance at the lips over frequency, Pa·s/m³. */
@@ -23,16 +23,16 @@ export function impedanceAt(
 ): BoreResult<ImpedanceCurve> {
   const bad = frequenciesHz.findIndex((hz) => !(hz > 0 && hz <= 1e5))
   if (bad >= 0) return refused(`frequenciesHz[${bad}]`, frequenciesHz[bad], 'a frequency from 0 to 100000 Hz')
-  const route = routeThrough(body, inserts)
-  if (!route.ok) return route
-  const values = new Float64Array(6 * wavesWidth)
+  const table = insertsFor(body, inserts)
+  if (!table.ok) return table
+  const values = new Float64Array(wavesWidth)
+  const lips = new Float64Array(4)
   const pair = new Float64Array(2)
   const curve = emptyCurve(frequenciesHz.length)
   for (const [i, hz] of frequenciesHz.entries()) {
-    const rootHz = Math.sqrt(hz)
-    setWaves(body.waves, rootHz, values, 0)
-    const here = { startRootHz: rootHz, stepRootHz: 1, count: 6, values, interpolationError: 0 }
-    setImpedance({ sampled: here, inserts: route.value.inserts }, rootHz, pair, 0)
+    setWaves(body.waves, Math.sqrt(hz), values, 0)
+    setLips(values, 0, Math.sqrt(hz), table.value, lips, 0)
+    divide(lips, pair, 0)
     curve.hz[i] = hz
     curve.re[i] = pair[0]!
     curve.im[i] = pair[1]!

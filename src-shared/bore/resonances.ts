@@ -23,7 +23,7 @@ export interface Resonances {
 export function resonancesOf(body: Body, inserts: readonly Insert[]): BoreResult<Resonances> {
   const route = routeThrough(body, inserts)
   if (!route.ok) return route
-  const peaks = findPeaks(route.value, body.highestMode, new Float64Array(body.sampled.count))
+  const peaks = findPeaks(route.value, body.highestMode)
   const status = peaks.length === 0 ? 'none' : peaks.length < body.highestMode ? 'fewer' : 'complete'
   return accepted({ status, peaks })
 }

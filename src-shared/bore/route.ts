@@ -1,60 +1,94 @@
 import { wavesWidth } from './boreWaves.ts'
-import { readWaves, type SampledWaves } from './sampledWaves.ts'
-import { carryBack } from './sliceMatrix.ts'
+import { carryBack } from './carryBack.ts'
+import { type EvenGrid, readGrid } from './evenGrid.ts'
 import type { SliceTable } from './sliceTable.ts'
 
-/** A sampled bore with the loops of one fingering in it. */
-export interface Route {
-  readonly sampled: SampledWaves
-  readonly inserts: SliceTable
-}
+/**
+ * One fingering: pressure and flow at the lips (Re p, Im p, Re U, Im U, up to a common factor) over √f. Their
+ * quotient is the input impedance.
+ */
+export type Route = EvenGrid
 
 const sqrtTwoPi = Math.sqrt(2 * Math.PI)
 const waves = new Float64Array(wavesWidth)
-const state = new Float64Array(4)
-/** Re p, Im p, Re U, Im U at the lips. */
+const valves = new Float64Array(4)
 const lips = new Float64Array(4)
 
-function setLips(values: Float64Array, at: number, rootHz: number, inserts: SliceTable): void {
+/**
+ * Pressure and flow at the lips from the twelve numbers of a bore at `values[at…]` and the loops, into `out[to…]`.
+ *
+ * @example setLips(values, 0, Math.sqrt(440), inserts, out, 0)
+ */
+export function setLips(
+  values: Float64Array,
+  at: number,
+  rootHz: number,
+  inserts: SliceTable,
+  out: Float64Array,
+  to: number,
+): void {
+  const state = valves
   for (let part = 0; part < 4; part++) state[part] = values[at + 8 + part]!
-  carryBack(inserts, sqrtTwoPi * rootHz, state, 1)
+  if (inserts.count > 0) carryBack(inserts, sqrtTwoPi * rootHz, state, 1)
   const pRe = state[0]!
   const pIm = state[1]!
   const uRe = state[2]!
   const uIm = state[3]!
   for (let row = 0; row < 2; row++) {
     const m = at + 4 * row
-    lips[2 * row] = values[m]! * pRe - values[m + 1]! * pIm + values[m + 2]! * uRe - values[m + 3]! * uIm
-    lips[2 * row + 1] = values[m]! * pIm + values[m + 1]! * pRe + values[m + 2]! * uIm + values[m + 3]! * uRe
+    const p = to + 2 * row
+    out[p] = values[m]! * pRe - values[m + 1]! * pIm + values[m + 2]! * uRe - values[m + 3]! * uIm
+    out[p + 1] = values[m]! * pIm + values[m + 1]! * pRe + values[m + 2]! * uIm + values[m + 3]! * uRe
   }
 }
 
-function admittanceSquaredAtLips(): number {
-  const p = lips[0]! * lips[0]! + lips[1]! * lips[1]!
-  return (lips[2]! * lips[2]! + lips[3]! * lips[3]!) / p
+/**
+ * The route through a sampled bore with loops put in. `finer` times as many points as the bore has, for loops that
+ * make the waves turn faster than the bore alone does.
+ *
+ * @example routeAlong(sampled, inserts, 1)
+ */
+export function routeAlong(sampled: EvenGrid, inserts: SliceTable, finer: number): Route {
+  const count = (sampled.count - 1) * finer + 1
+  const stepRootHz = sampled.stepRootHz / finer
+  const values = new Float64Array(count * 4)
+  for (let i = 0; i < count; i++) {
+    const rootHz = sampled.startRootHz + i * stepRootHz
+    if (i % finer === 0) {
+      setLips(sampled.values, (i / finer) * wavesWidth, rootHz, inserts, values, i * 4)
+    } else {
+      readGrid(sampled, rootHz, waves)
+      setLips(waves, 0, rootHz, inserts, values, i * 4)
+    }
+  }
+  return { startRootHz: sampled.startRootHz, stepRootHz, count, width: 4, values }
 }
 
 /**
- * |U/p|² at the lips for a point of the grid: its minima are the resonances, and near one it is a plain parabola.
+ * |U/p|² at a point of the route's grid: its minima are the resonances, and near one it is a plain parabola.
  *
  * @example admittanceSquaredOnGrid(route, 0)
  */
-export function admittanceSquaredOnGrid(route: Route, index: number): number {
-  const { sampled, inserts } = route
-  const rootHz = sampled.startRootHz + index * sampled.stepRootHz
-  setLips(sampled.values, index * wavesWidth, rootHz, inserts)
-  return admittanceSquaredAtLips()
+export function admittanceSquaredOnGrid({ values }: Route, index: number): number {
+  return admittanceSquaredOf(values, index * 4)
+}
+
+function admittanceSquaredOf(values: Float64Array, at: number): number {
+  const pRe = values[at]!
+  const pIm = values[at + 1]!
+  const uRe = values[at + 2]!
+  const uIm = values[at + 3]!
+  return (uRe * uRe + uIm * uIm) / (pRe * pRe + pIm * pIm)
 }
 
 /**
- * |U/p|² at the lips at √f anywhere in the sampled range.
+ * |U/p|² at √f anywhere in the sampled range.
  *
  * @example admittanceSquared(route, Math.sqrt(466.2))
  */
 export function admittanceSquared(route: Route, rootHz: number): number {
-  readWaves(route.sampled, rootHz, waves)
-  setLips(waves, 0, rootHz, route.inserts)
-  return admittanceSquaredAtLips()
+  readGrid(route, rootHz, lips)
+  return admittanceSquaredOf(lips, 0)
 }
 
 /**
@@ -63,9 +97,17 @@ export function admittanceSquared(route: Route, rootHz: number): number {
  * @example setImpedance(route, Math.sqrt(466.2), out, 0)
  */
 export function setImpedance(route: Route, rootHz: number, out: Float64Array, at: number): void {
-  readWaves(route.sampled, rootHz, waves)
-  setLips(waves, 0, rootHz, route.inserts)
-  const scale = 1 / (lips[2]! * lips[2]! + lips[3]! * lips[3]!)
-  out[at] = (lips[0]! * lips[2]! + lips[1]! * lips[3]!) * scale
-  out[at + 1] = (lips[1]! * lips[2]! - lips[0]! * lips[3]!) * scale
+  readGrid(route, rootHz, lips)
+  divide(lips, out, at)
+}
+
+/**
+ * p/U of Re p, Im p, Re U, Im U.
+ *
+ * @example divide(Float64Array.of(0, 6, 0, 2), out, 0) // 3, 0
+ */
+export function divide(state: Float64Array, out: Float64Array, at: number): void {
+  const scale = 1 / (state[2]! * state[2]! + state[3]! * state[3]!)
+  out[at] = (state[0]! * state[2]! + state[1]! * state[3]!) * scale
+  out[at + 1] = (state[1]! * state[2]! - state[0]! * state[3]!) * scale
 }

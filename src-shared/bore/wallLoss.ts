@@ -44,7 +44,8 @@ function farWallShare(rv: number, out: Float64Array, at: number): void {
   const inverse = 1 / rv
   let re = 0
   let im = 0
-  for (let k = farTerms - 1; k >= 0; k--) {
+  const terms = rv > 150 ? 7 : rv > 50 ? 9 : farTerms
+  for (let k = terms - 1; k >= 0; k--) {
     re = (re + far.re[k]!) * inverse
     im = (im + far.im[k]!) * inverse
   }

@@ -4,10 +4,10 @@ import { impedanceAt } from '#shared/bore/inputImpedance.ts'
 import { resonancesOf } from '#shared/bore/resonances.ts'
 import type { BoreMouth, BoreSection, Insert, WaveFronts } from '#shared/bore/section.ts'
 import reference from '../../fixtures/acoustics.json' with { type: 'json' }
-import { valueOf } from './bores.ts'
+import { demand } from './bores.ts'
 
 test.each(reference.cases)('$name: peaks within 0.05 Hz, impedance within 0.2 per cent', (given) => {
-  const body = valueOf(
+  const body = demand(
     prepareBody(given.sections as BoreSection[], {
       waveFronts: given.waveFronts as WaveFronts,
       mouth: given.load as BoreMouth,
@@ -15,11 +15,11 @@ test.each(reference.cases)('$name: peaks within 0.05 Hz, impedance within 0.2 pe
     }),
   )
   const inserts: Insert[] = given.inserts
-  const { peaks } = valueOf(resonancesOf(body, inserts))
+  const { peaks } = demand(resonancesOf(body, inserts))
   expect(given.peaksHz.length).toBeGreaterThan(7)
   const worstHz = given.peaksHz.map((hz, i) => Math.abs(hz - peaks[i]!.hz))
   expect(Math.max(...worstHz)).toBeLessThan(0.05)
-  const curve = valueOf(
+  const curve = demand(
     impedanceAt(
       body,
       inserts,

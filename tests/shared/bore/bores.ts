@@ -2,7 +2,7 @@ import type { BoreResult } from '#shared/bore/refusal.ts'
 import type { BoreSection } from '#shared/bore/section.ts'
 
 /** The value of a result that must hold one. */
-export function valueOf<Value>(result: BoreResult<Value>): Value {
+export function demand<Value>(result: BoreResult<Value>): Value {
   if (!result.ok) throw new Error(`${result.refusal.path}: ${result.refusal.found}`)
   return result.value
 }
