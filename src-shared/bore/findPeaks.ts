@@ -9,10 +9,13 @@ export interface Peak {
   readonly widthHz: number | null
 }
 
-/** Two points between which |Z| rises to a maximum and falls again. */
+/** Two points with one midway where |Y|² is lower than at both, and its three values. */
 interface Bracket {
   readonly low: number
   readonly high: number
+  readonly yLow: number
+  readonly yMiddle: number
+  readonly yHigh: number
 }
 
 const toleranceHz = 0.0005
@@ -48,7 +51,13 @@ function findBrackets(route: Route): Bracket[] {
   const at = (i: number) => startRootHz + i * stepRootHz
   for (let i = 1; i < count - 1; i++) {
     if (work[i]! < work[i - 1]! && work[i]! <= work[i + 1]!)
-      brackets.push({ low: at(i - 1), high: at(i + 1) })
+      brackets.push({
+        low: at(i - 1),
+        high: at(i + 1),
+        yLow: work[i - 1]!,
+        yMiddle: work[i]!,
+        yHigh: work[i + 1]!,
+      })
     else if (i > 1 && i < count - 2 && mayHidePair(work, i)) {
       const hidden = searchFiner(route, at(i), stepRootHz)
       if (hidden !== undefined) brackets.push(hidden)
@@ -77,32 +86,36 @@ function searchFiner(route: Route, from: number, step: number): Bracket | undefi
   let here = admittanceSquared(route, from + part)
   for (let i = 1; i < finerParts; i++) {
     const next = admittanceSquared(route, from + (i + 1) * part)
-    if (here < before && here <= next) return { low: from + (i - 1) * part, high: from + (i + 1) * part }
+    if (here < before && here <= next)
+      return {
+        low: from + (i - 1) * part,
+        high: from + (i + 1) * part,
+        yLow: before,
+        yMiddle: here,
+        yHigh: next,
+      }
     before = here
     here = next
   }
   return undefined
 }
 
-/** Parabolas through three points ever closer together; golden sections when one leaves its bracket. */
+/** Parabolas through three points ever closer together; golden sections when one leads out of the bracket. */
 function refine(route: Route, bracket: Bracket): number {
-  let { low, high } = bracket
+  const { low, high } = bracket
+  let { yLow, yMiddle, yHigh } = bracket
   let middle = (low + high) / 2
   let arm = (high - low) / 2
   for (let round = 0; round < 12; round++) {
-    const yLow = admittanceSquared(route, middle - arm)
-    const y = admittanceSquared(route, middle)
-    const yHigh = admittanceSquared(route, middle + arm)
-    const curve = yLow - 2 * y + yHigh
-    const move = curve > 0 ? (arm * (yLow - yHigh)) / (2 * curve) : Number.NaN
-    if (!(Math.abs(move) <= 2 * arm)) return goldenSection(route, bracket)
+    const move = (arm * (yLow - yHigh)) / (2 * (yLow - 2 * yMiddle + yHigh))
+    if (!(Math.abs(move) <= 2 * arm) || yLow + yHigh <= 2 * yMiddle) break
     middle += move
-    if (middle <= low || middle >= high) return goldenSection(route, bracket)
+    if (middle <= low || middle >= high) break
     if (Math.abs(move) * 2 * middle < toleranceHz) return middle
-    const reach = Math.max(4 * Math.abs(move), 1e-4 * arm)
-    low = Math.max(low, middle - 8 * reach)
-    high = Math.min(high, middle + 8 * reach)
-    arm = Math.min(arm / 8, reach)
+    arm = Math.max(Math.min(arm / 8, 4 * Math.abs(move)), 1e-4 * arm)
+    yLow = admittanceSquared(route, middle - arm)
+    yMiddle = admittanceSquared(route, middle)
+    yHigh = admittanceSquared(route, middle + arm)
   }
   return goldenSection(route, bracket)
 }
