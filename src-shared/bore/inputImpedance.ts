@@ -1,7 +1,8 @@
-import { type Body, insertsFor, routeThrough } from './body.ts'
+import type { Body } from './body.ts'
 import { setWaves, wavesWidth } from './boreWaves.ts'
 import { accepted, type BoreResult, refused } from './refusal.ts'
 import { divide, setImpedance, setLips } from './route.ts'
+import { insertsFor, routeThrough } from './routeThrough.ts'
 import type { Insert } from './section.ts'
 
 /** Input impedance at the lips over frequency, Pa·s/m³. */

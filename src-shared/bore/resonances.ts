@@ -1,6 +1,8 @@
-import { type Body, routeThrough } from './body.ts'
-import { findPeaks, type Peak } from './findPeaks.ts'
+import type { Body } from './body.ts'
+import { findPeaks } from './findPeaks.ts'
+import type { Peak } from './refinePeak.ts'
 import { accepted, type BoreResult } from './refusal.ts'
+import { routeThrough } from './routeThrough.ts'
 import type { Insert } from './section.ts'
 
 /**

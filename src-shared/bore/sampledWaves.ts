@@ -32,9 +32,11 @@ export function sampleWaves(waves: BoreWaves, range: SampledRange): SampledWaves
   const turns = (2 * Math.PI * range.highestHz * waves.longerPartM) / range.speedMPerS
   let nodes = Math.ceil(turns + 5 * Math.cbrt(turns) + 8)
   let sampled = sampleAt(waves, range, nodes)
-  while (!(sampled.interpolationError < goodEnough) && nodes < mostNodes) {
+  while (sampled.interpolationError > goodEnough && nodes < mostNodes) {
     nodes = Math.ceil(nodes * 1.4)
-    sampled = sampleAt(waves, range, nodes)
+    const denser = sampleAt(waves, range, nodes)
+    if (!(denser.interpolationError < sampled.interpolationError / 2)) break
+    sampled = denser
   }
   return sampled
 }
