@@ -80,7 +80,7 @@ export function prepareBody(
     highestMode,
     lowestHz: range.lowestHz,
     highestHz: range.highestHz,
-    speedMPerS: waves.valves?.air.speedMPerS ?? keefeAir(conditions.temperatureC).speedMPerS,
+    speedMPerS: waves.place.air.speedMPerS,
     waves,
     sampled,
     slicing: report,

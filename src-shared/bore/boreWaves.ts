@@ -30,7 +30,9 @@ export interface BoreWaves {
   readonly valvesAtM: number
   /** The longer of the two parts, which sets how fast the twelve numbers turn with frequency. */
   readonly longerPartM: number
-  readonly valves?: { readonly diameterM: number; readonly air: BoreAir }
+  readonly hasValves: boolean
+  /** Bore and air at the valves' place, or at the lips of a bore without. */
+  readonly place: { readonly diameterM: number; readonly air: BoreAir }
 }
 
 /**
@@ -56,9 +58,11 @@ export function prepareWaves(
     lengthM: cut.lengthM,
     valvesAtM,
     longerPartM: Math.max(valvesAtM, cut.lengthM - valvesAtM),
-    ...(cut.valves === undefined
-      ? {}
-      : { valves: { diameterM: cut.valves.diameterM, air: airAt(conditions, valvesAtM / cut.lengthM) } }),
+    hasValves: cut.valves !== undefined,
+    place: {
+      diameterM: cut.valves?.diameterM ?? cut.lipsDiameterM,
+      air: airAt(conditions, valvesAtM / cut.lengthM),
+    },
   }
 }
 

@@ -17,6 +17,8 @@ export interface CutBore {
   /** Absent when the bore has no place for valves; every slice is then in `after`. */
   readonly valves?: { readonly atM: number; readonly diameterM: number }
   readonly lengthM: number
+  /** Of the first tube. */
+  readonly lipsDiameterM: number
   readonly mouthRadiusM: number
 }
 
@@ -62,6 +64,8 @@ export function cutBore(sections: readonly BoreSection[], halvings: number, wave
     after: cursor.slices.slice(slicesBefore),
     ...(valves === undefined ? {} : { valves }),
     lengthM: cursor.atM,
+    lipsDiameterM:
+      2 * (cursor.slices.find((slice) => slice.volumeM3 === undefined)?.startRadiusM ?? cursor.radiusM),
     mouthRadiusM: cursor.radiusM,
   }
 }

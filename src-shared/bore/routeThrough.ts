@@ -16,7 +16,7 @@ export function insertsFor(body: Body, inserts: readonly Insert[]): BoreResult<S
   const problem = insertsProblem(inserts)
   if (problem !== undefined) return { ok: false, refusal: problem }
   const totalMm = insertedMm(inserts)
-  if (totalMm > 0 && body.waves.valves === undefined)
+  if (totalMm > 0 && !body.waves.hasValves)
     return refused('inserts', `${totalMm} mm of loops`, 'no loops in a bore without a place for the valves')
   if (totalMm > mostInsertsPerBody * body.lengthMm)
     return refused(

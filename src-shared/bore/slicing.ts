@@ -20,6 +20,7 @@ export interface SliceReport {
 }
 
 const mostHalvings = 7
+const mostSlices = 40_000
 
 interface Cutting {
   readonly waves: BoreWaves
@@ -30,7 +31,7 @@ interface Cutting {
 
 /**
  * Samples a checked bore, its slices halved until the open route's peaks keep still within four times `sliceErrorHz`,
- * or seven times.
+ * or seven times. Whether they do is in the report.
  *
  * @example cutUntilStill(sections, conditions, range, 16, 0.01).report
  */
@@ -45,7 +46,7 @@ export function cutUntilStill(
   let coarse = cut(0)
   let fine = cut(1)
   let report = compare(coarse, fine, sliceErrorHz)
-  for (let halvings = 2; !report.met && halvings <= mostHalvings; halvings++) {
+  for (let halvings = 2; !report.met && halvings <= mostHalvings && fine.slices < mostSlices; halvings++) {
     coarse = fine
     fine = cut(halvings)
     report = compare(coarse, fine, sliceErrorHz)
