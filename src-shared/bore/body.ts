@@ -1,6 +1,7 @@
 import { keefeAir } from '../air/keefeAir.ts'
 import type { BoreWaves } from './boreWaves.ts'
 import { boreLengthMm, conditionsProblem, sectionsProblem } from './checkBore.ts'
+import { boreOutline } from './outline.ts'
 import { accepted, type BoreResult, refused } from './refusal.ts'
 import type { SampledRange, SampledWaves } from './sampledWaves.ts'
 import type { BoreConditions, BoreSection } from './section.ts'
@@ -34,10 +35,19 @@ export interface Body {
 
 /** Loops longer than this many bodies are refused: their lowest mode would lie below the sampled range. */
 export const mostInsertsPerBody = 8
+/** Only a bore that swallows its waves is so hard to sample. */
+const worstInterpolation = 1e-4
 
-function rangeOf(lengthM: number, conditions: BoreConditions, highestMode: number): SampledRange {
+/** The air beyond the mouth counts as two thirds of its radius: much for a disc, nothing for an instrument. */
+function rangeOf(
+  sections: readonly BoreSection[],
+  conditions: BoreConditions,
+  highestMode: number,
+): SampledRange {
   const bellC = conditions.bellTemperatureC ?? conditions.temperatureC
   const speedMPerS = keefeAir((conditions.temperatureC + bellC) / 2).speedMPerS
+  const { points } = boreOutline(sections)
+  const lengthM = boreLengthMm(sections) / 1000 + (points.at(-1)?.[1] ?? 0) / 3000
   const modeSpacingHz = speedMPerS / (2 * lengthM)
   return {
     lowestHz: modeSpacingHz / (4 * (mostInsertsPerBody + 1)),
@@ -65,13 +75,13 @@ export function prepareBody(
     return refused('highestMode', highestMode, 'a whole number from 1 to 64')
   if (!(sliceErrorHz > 0)) return refused('sliceErrorHz', sliceErrorHz, 'an error above 0 Hz')
   const lengthM = boreLengthMm(sections) / 1000
-  const range = rangeOf(lengthM, conditions, highestMode)
+  const range = rangeOf(sections, conditions, highestMode)
   const { waves, sampled, report } = cutUntilStill(sections, conditions, range, highestMode, sliceErrorHz)
-  if (!Number.isFinite(sampled.interpolationError))
+  if (!(sampled.interpolationError < worstInterpolation))
     return refused(
       'sections',
-      `${boreLengthMm(sections)} mm of narrow tube`,
-      'a bore that a wave gets through',
+      `${boreLengthMm(sections)} mm of tube`,
+      'a tube longer than wide that lets its waves through',
     )
   return accepted({
     sections,

@@ -57,7 +57,7 @@ export function prepareWaves(
     mouthAir: airAt(conditions, 1),
     lengthM: cut.lengthM,
     valvesAtM,
-    longerPartM: Math.max(valvesAtM, cut.lengthM - valvesAtM),
+    longerPartM: Math.max(valvesAtM, cut.lengthM - valvesAtM + (2 * cut.mouthRadiusM) / 3),
     hasValves: cut.valves !== undefined,
     place: {
       diameterM: cut.valves?.diameterM ?? cut.lipsDiameterM,

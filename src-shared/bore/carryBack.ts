@@ -91,8 +91,11 @@ export function carryBack(table: SliceTable, sqrtOmega: number, state: Float64Ar
 
 function setLongWaves(re: number, im: number, out: Float64Array): void {
   const size = Math.sqrt(re * re + im * im)
-  const rootRe = Math.sqrt(Math.max(0, (size + re) / 2))
-  const rootIm = rootRe > 1e-9 * Math.sqrt(size) ? im / (2 * rootRe) : Math.sqrt((size - re) / 2)
+  // The larger part of the root first: the other, got by subtraction, would be all rounding.
+  const larger = Math.sqrt((size + Math.abs(re)) / 2)
+  const smaller = im / (2 * larger)
+  const rootRe = re > 0 ? larger : smaller
+  const rootIm = re > 0 ? smaller : larger
   const grow = Math.exp(rootRe)
   const fade = 1 / grow
   const cos = Math.cos(rootIm)

@@ -2,6 +2,8 @@ import { type Bracket, describePeak, type Peak, refine } from './refinePeak.ts'
 import { admittanceSquared, admittanceSquaredOnGrid, type Route } from './route.ts'
 
 const finerParts = 8
+/** Smaller ripples than this are not told from rounding. */
+const leastRise = 1e-5
 
 /**
  * All maxima of |Z| of a route up to `most`, lowest first, refined to 0.001 Hz. The grid is searched for minima of
@@ -34,6 +36,7 @@ function findBrackets(route: Route): Bracket[] {
   for (let i = 1; i < count - 1; i++) {
     if (work[i]! < work[i - 1]! && work[i]! <= work[i + 1]!)
       brackets.push({
+        index: i,
         low: at(i - 1),
         high: at(i + 1),
         yLow: work[i - 1]!,
@@ -42,10 +45,20 @@ function findBrackets(route: Route): Bracket[] {
       })
     else if (i > 1 && i < count - 2 && mayHidePair(work, i)) {
       const hidden = searchFiner(route, at(i), stepRootHz)
-      if (hidden !== undefined) brackets.push(hidden)
+      if (hidden !== undefined) brackets.push({ ...hidden, index: i })
     }
   }
-  return brackets
+  return brackets.filter(
+    (bracket, i) =>
+      standsOut(work, bracket, brackets[i - 1]?.index ?? 0) &&
+      standsOut(work, bracket, brackets[i + 1]?.index ?? count - 1),
+  )
+}
+
+/** Whether |Y|² rises between a minimum and its neighbour by more than the samples' own errors. */
+function standsOut(work: Float64Array, { index, yMiddle }: Bracket, neighbour: number): boolean {
+  const side = work.subarray(Math.min(index, neighbour), Math.max(index, neighbour) + 1)
+  return side.some((y) => y > yMiddle * (1 + leastRise))
 }
 
 /** Whether the cubic with the slopes of the neighbours turns twice between points i and i + 1. */
@@ -62,7 +75,7 @@ function mayHidePair(y: Float64Array, i: number): boolean {
   return turns > -0.5 * bend * bend && middle > 0 && middle < 1
 }
 
-function searchFiner(route: Route, from: number, step: number): Bracket | undefined {
+function searchFiner(route: Route, from: number, step: number): Omit<Bracket, 'index'> | undefined {
   const part = step / finerParts
   let before = admittanceSquared(route, from)
   let here = admittanceSquared(route, from + part)

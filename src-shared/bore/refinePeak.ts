@@ -11,6 +11,8 @@ export interface Peak {
 
 /** Two points with one midway where |Y|² is lower than at both, and its three values. */
 export interface Bracket {
+  /** Point of the grid at or just before the middle. */
+  readonly index: number
   readonly low: number
   readonly high: number
   readonly yLow: number
