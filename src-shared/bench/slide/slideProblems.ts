@@ -1,0 +1,115 @@
+import { benchMm } from '../figures.ts'
+import { acrossMm, type Bow } from './bow.ts'
+import { movingBows, outerTubeDiameterMm, returnBows, type SlideJob } from './slide.ts'
+import { tubePerSpacing } from './slideRange.ts'
+
+/** Why a slide cannot be built as it stands, and by how many millimetres what would have to change. */
+export type SlideProblem =
+  | { readonly kind: 'negativeStraightEnd'; readonly shortenOuterLegsByMm: number; readonly message: string }
+  | {
+      readonly kind: 'tooLittleEngaged'
+      readonly engagedMm: number
+      readonly lessTravelByMm: number
+      readonly message: string
+    }
+  | { readonly kind: 'legsTooFarApart'; readonly nearerByMm: number; readonly message: string }
+  | { readonly kind: 'legsTooNear'; readonly fartherByMm: number; readonly message: string }
+  | { readonly kind: 'loopTooShort'; readonly lengthenByMm: number; readonly message: string }
+  | { readonly kind: 'outBeyondTravel'; readonly byMm: number; readonly message: string }
+
+/** How far a one-piece bow may be sprung to meet its legs, mm; a starting point of the bench, not a limit of the brass. */
+const springMm = 0.25
+
+/** What rounding leaves over is not a problem, mm. */
+const slackMm = 1e-9
+
+/**
+ * What stands in the way of building a slide whose straight ends come out at `endMm`. Empty when nothing does.
+ *
+ * @example slideProblems(job, -3)[0] // { kind: 'negativeStraightEnd', shortenOuterLegsByMm: 3, … }
+ */
+export function slideProblems(job: SlideJob, endMm: number): readonly SlideProblem[] {
+  return [
+    ...lengthProblems(job, endMm),
+    ...engagementProblems(job),
+    ...[...movingBows(job), ...returnBows(job)].flatMap((bow) => spacingProblems(job, bow)),
+    ...bowAtHandProblems(job),
+  ]
+}
+
+function lengthProblems(job: SlideJob, endMm: number): readonly SlideProblem[] {
+  if (endMm >= -slackMm) return []
+  const shorterMm = -endMm
+  const negative: SlideProblem = {
+    kind: 'negativeStraightEnd',
+    shortenOuterLegsByMm: shorterMm,
+    message: `The parts are longer than the loop. Each outer leg must be ${benchMm(shorterMm)} shorter.`,
+  }
+  const shortestLegMm = job.stopGapMm + job.travelMm + job.leastEngagedMm
+  const stillOverMm = shorterMm - Math.max(0, job.outerLegMm - shortestLegMm)
+  return stillOverMm > slackMm ? [negative, spacingForLength(job, stillOverMm)] : [negative]
+}
+
+/** With the legs as short as travel and engagement let them be, only narrower bows can save the tube. */
+function spacingForLength(job: SlideJob, overPerEndMm: number): SlideProblem {
+  const bow = movingBows(job)[0]!
+  const nearerByMm = (2 * overPerEndMm) / tubePerSpacing(bow)
+  const roomMm = bow.legSpacingMm - narrowestMm(job, bow)
+  if (nearerByMm <= roomMm + slackMm) {
+    const message = `With legs just long enough for the travel, the bow is too wide: the legs must be ${benchMm(nearerByMm)} nearer to each other.`
+    return { kind: 'legsTooFarApart', nearerByMm, message }
+  }
+  const savedPerEndMm = (Math.max(0, roomMm) * tubePerSpacing(bow)) / 2
+  const lengthenByMm = 2 * movingBows(job).length * (overPerEndMm - savedPerEndMm)
+  const message = `The loop is too short for a slide of this bore and travel: with the shortest legs and the narrowest bow it lacks ${benchMm(lengthenByMm)} of tube.`
+  return { kind: 'loopTooShort', lengthenByMm, message }
+}
+
+/** The least spacing of two legs: their outer tubes touch, or the quarters meet. */
+function narrowestMm(job: SlideJob, bow: Bow): number {
+  const [first, second] = bow.quarterRadiiMm ?? [0, 0]
+  return Math.max(outerTubeDiameterMm(job), first + second)
+}
+
+function engagementProblems(job: SlideJob): readonly SlideProblem[] {
+  const problems: SlideProblem[] = []
+  const engagedMm = job.outerLegMm - job.stopGapMm - job.travelMm
+  const lessTravelByMm = job.leastEngagedMm - engagedMm
+  if (lessTravelByMm > slackMm) {
+    const message = `At full travel ${benchMm(engagedMm)} of each inner leg stay inside, ${benchMm(job.leastEngagedMm)} are wanted: travel ${benchMm(lessTravelByMm)} less, or make legs that much longer.`
+    problems.push({ kind: 'tooLittleEngaged', engagedMm, lessTravelByMm, message })
+  }
+  const byMm = job.outAtPitchMm - job.travelMm
+  if (byMm > slackMm) {
+    const message = `The slide stands ${benchMm(job.outAtPitchMm)} out at pitch, ${benchMm(byMm)} more than its travel.`
+    problems.push({ kind: 'outBeyondTravel', byMm, message })
+  }
+  return problems
+}
+
+function spacingProblems(job: SlideJob, bow: Bow): readonly SlideProblem[] {
+  const quartersMm = -acrossMm(bow)
+  const tubesMm = outerTubeDiameterMm(job) - bow.legSpacingMm
+  const fartherByMm = Math.max(quartersMm, tubesMm)
+  if (fartherByMm <= slackMm) return []
+  const cause =
+    quartersMm > tubesMm
+      ? 'The two quarters of the bow do not fit between the legs'
+      : 'The outer tubes run into each other'
+  const message = `${cause}: the legs must be ${benchMm(fartherByMm)} farther apart.`
+  return [{ kind: 'legsTooNear', fartherByMm, message }]
+}
+
+function bowAtHandProblems(job: SlideJob): readonly SlideProblem[] {
+  if (job.bowAtHandRadiusMm === undefined) return []
+  const overMm = job.legSpacingMm - 2 * job.bowAtHandRadiusMm
+  if (overMm > springMm) {
+    const message = `The legs are ${benchMm(overMm)} too far apart for the bow at hand.`
+    return [{ kind: 'legsTooFarApart', nearerByMm: overMm, message }]
+  }
+  if (overMm < -springMm) {
+    const message = `The legs are ${benchMm(-overMm)} too near to each other for the bow at hand.`
+    return [{ kind: 'legsTooNear', fartherByMm: -overMm, message }]
+  }
+  return []
+}
