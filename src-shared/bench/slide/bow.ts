@@ -1,6 +1,7 @@
 /**
  * A bow between two parallel legs. Without `quarterRadiiMm` it is half a circle of radius `legSpacingMm / 2`;
- * with them it is two quarter circles of those centre-line radii and a straight piece across between them.
+ * with them it is two quarter circles of those centre-line radii and a straight piece across between them; the
+ * tighter quarter starts farther out, on a straight as long as the difference.
  */
 export interface Bow {
   /** Distance between the legs' centre lines, mm. */
@@ -23,6 +24,12 @@ export function acrossMm(bow: Bow): number {
   return bow.legSpacingMm - first - second
 }
 
+/** The straight before the tighter quarter, mm; 0 when the radii are equal. */
+export function reachMm(bow: Bow): number {
+  const [first, second] = quarterRadiiMm(bow)
+  return Math.abs(first - second)
+}
+
 /**
  * Tube along the centre line of a bow, mm, without straight ends: πR for half a circle of radius R.
  *
@@ -30,7 +37,7 @@ export function acrossMm(bow: Bow): number {
  */
 export function bowTubeMm(bow: Bow): number {
   const [first, second] = quarterRadiiMm(bow)
-  return (Math.PI / 2) * (first + second) + acrossMm(bow)
+  return (Math.PI / 2) * (first + second) + acrossMm(bow) + reachMm(bow)
 }
 
 /**
@@ -47,7 +54,7 @@ export function bendFactor(boreRadiusMm: number, centreRadiusMm: number): number
 }
 
 /**
- * Mean acoustic length of a bow, mm: each quarter by {@link bendFactor}, the piece across as it is.
+ * Mean acoustic length of a bow, mm: each quarter by {@link bendFactor}, what is straight as it is.
  *
  * @example bowAcousticMm({ legSpacingMm: 38 }, 17.2) // 58.05
  */
@@ -55,5 +62,5 @@ export function bowAcousticMm(bow: Bow, boreDiameterMm: number): number {
   const bends = quarterRadiiMm(bow).map((radiusMm) =>
     radiusMm > 0 ? (Math.PI / 2) * radiusMm * bendFactor(boreDiameterMm / 2, radiusMm) : 0,
   )
-  return bends.reduce((sum, bendMm) => sum + bendMm, acrossMm(bow))
+  return bends.reduce((sum, bendMm) => sum + bendMm, acrossMm(bow) + reachMm(bow))
 }

@@ -1,0 +1,60 @@
+import { type Label, type Line, line, type Point, point, type Shape } from './drawing.ts'
+
+/** Height of a dimension's words, mm on paper. */
+export const wordsHeightMm = 3
+
+const overshootMm = 1.5
+const arrowMm = 2
+
+/**
+ * A dimension along x between two places, drawn on the level `yMm`: extension lines, the line with its arrows,
+ * and its words above.
+ *
+ * @example levelDimension(point(0, 0), point(60, 0), -20, 'outer leg 60.0')
+ */
+export function levelDimension(from: Point, to: Point, yMm: number, text: string): readonly Shape[] {
+  const side = Math.sign(yMm - from.yMm) || 1
+  const [a, b] = [point(from.xMm, yMm), point(to.xMm, yMm)]
+  return [
+    line('dimension', from, point(from.xMm, yMm + side * overshootMm)),
+    line('dimension', to, point(to.xMm, yMm + side * overshootMm)),
+    line('dimension', a, b),
+    ...arrows(a, b),
+    label(point((a.xMm + b.xMm) / 2, yMm + 1), text, false),
+  ]
+}
+
+/** The same along y, on the line `xMm`, its words upright to the left of it. */
+export function uprightDimension(from: Point, to: Point, xMm: number, text: string): readonly Shape[] {
+  const side = Math.sign(xMm - from.xMm) || 1
+  const [a, b] = [point(xMm, from.yMm), point(xMm, to.yMm)]
+  return [
+    line('dimension', from, point(xMm + side * overshootMm, from.yMm)),
+    line('dimension', to, point(xMm + side * overshootMm, to.yMm)),
+    line('dimension', a, b),
+    ...arrows(a, b),
+    label(point(xMm - 1, (a.yMm + b.yMm) / 2), text, true),
+  ]
+}
+
+/** Makes words of the usual height. */
+export function label(at: Point, text: string, upright: boolean): Label {
+  return { kind: 'label', at, text, heightMm: wordsHeightMm, upright }
+}
+
+/** An open arrow at each end, pointing outward. */
+function arrows(a: Point, b: Point): readonly Line[] {
+  const lengthMm = Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm)
+  if (lengthMm === 0) return []
+  const [ux, uy] = [(b.xMm - a.xMm) / lengthMm, (b.yMm - a.yMm) / lengthMm]
+  const barb = (tip: Point, inward: number, aside: number) =>
+    line(
+      'dimension',
+      tip,
+      point(
+        tip.xMm + inward * arrowMm * ux - (aside * arrowMm * uy) / 4,
+        tip.yMm + inward * arrowMm * uy + (aside * arrowMm * ux) / 4,
+      ),
+    )
+  return [barb(a, 1, 1), barb(a, 1, -1), barb(b, -1, 1), barb(b, -1, -1)]
+}

@@ -1,0 +1,138 @@
+import { label, levelDimension, uprightDimension } from '../drawing/dimension.ts'
+import { type Drawing, drawing, line, point, type Shape } from '../drawing/drawing.ts'
+import { bowShapes, straightIntoBow, straightTube } from '../drawing/tube.ts'
+import { benchFigure } from '../figures.ts'
+import { type Bow, quarterRadiiMm } from './bow.ts'
+import type { SizedSlide } from './sizeSlide.ts'
+import { innerTubeDiameterMm, movingBows, outerTubeDiameterMm, returnBows } from './slide.ts'
+
+const levelMm = 8
+const marginMm = 5
+
+/** Where one pair of legs stands: the height of its lower leg, mm. */
+interface Pair {
+  readonly bow: Bow
+  readonly yMm: number
+}
+
+/** The places along x that the drawing is made of, mm from the knuckle end of the outer legs. */
+interface Stations {
+  readonly outerEnd: number
+  readonly innerStart: number
+  readonly innerEnd: number
+  readonly bowStart: number
+  readonly tip: number
+}
+
+/**
+ * Side view of a slide to scale, at pitch, with its dimensions: outer legs, the inner legs inside them, straight
+ * ends and bows. A slide whose straight ends are negative is drawn with none; its problems say why.
+ *
+ * @example slideDrawing(sized, 'Third slide').bounds
+ */
+export function slideDrawing(sized: SizedSlide, title: string): Drawing {
+  const pairs = placePairs(sized)
+  const at = stations(sized)
+  const shapes = [
+    ...pairs.flatMap((pair) => pairShapes(sized, pair, at)),
+    ...returnShapes(sized, pairs),
+    ...lengthDimensions(sized, pairs, at),
+    ...pairs.flatMap((pair) => pairDimensions(sized, pair, at)),
+  ]
+  return drawing(title, shapes, marginMm)
+}
+
+function placePairs(sized: SizedSlide): readonly Pair[] {
+  const returns = returnBows(sized.job)
+  let yMm = 0
+  return movingBows(sized.job).map((bow, index) => {
+    const pair = { bow, yMm }
+    yMm += bow.legSpacingMm + (returns[index]?.legSpacingMm ?? 0)
+    return pair
+  })
+}
+
+function stations({ job, straightEndMm }: SizedSlide): Stations {
+  const innerEnd = job.outerLegMm + job.outAtPitchMm
+  const bowStart = innerEnd + Math.max(0, straightEndMm)
+  const reachMm = Math.max(...movingBows(job).flatMap(quarterRadiiMm))
+  return {
+    outerEnd: job.outerLegMm,
+    innerStart: job.stopGapMm + job.outAtPitchMm,
+    innerEnd,
+    bowStart,
+    tip: bowStart + reachMm + innerTubeDiameterMm(job) / 2,
+  }
+}
+
+function pairShapes({ job }: SizedSlide, { bow, yMm }: Pair, at: Stations): readonly Shape[] {
+  const [outer, inner] = [outerTubeDiameterMm(job), innerTubeDiameterMm(job)]
+  const legs = [yMm, yMm + bow.legSpacingMm].flatMap((legMm) => [
+    ...straightTube('outline', point(0, legMm), at.outerEnd, outer),
+    ...straightTube('hidden', point(at.innerStart, legMm), at.outerEnd, inner),
+    ...straightTube('outline', point(at.outerEnd, legMm), at.innerEnd, inner),
+    ...straightIntoBow(point(at.innerEnd, legMm), at.bowStart, inner),
+    line('centre', point(-4, legMm), point(at.bowStart, legMm)),
+  ])
+  const place = { at: point(at.bowStart, yMm), spacingMm: bow.legSpacingMm, diameterMm: inner }
+  return [...legs, ...bowShapes({ ...place, radiiMm: quarterRadiiMm(bow), side: 'right' })]
+}
+
+function returnShapes(sized: SizedSlide, pairs: readonly Pair[]): readonly Shape[] {
+  const { job } = sized
+  return returnBows(job).flatMap((bow, index) => {
+    const { yMm, bow: before } = pairs[index]!
+    const place = { at: point(0, yMm + before.legSpacingMm), spacingMm: bow.legSpacingMm }
+    const diameterMm = innerTubeDiameterMm(job)
+    const topMm = place.at.yMm + bow.legSpacingMm
+    return [
+      ...bowShapes({ ...place, radiiMm: quarterRadiiMm(bow), side: 'left', diameterMm }),
+      ...uprightDimension(place.at, point(0, topMm), spacingLineMm(sized), benchFigure(bow.legSpacingMm)),
+    ]
+  })
+}
+
+/** What lies along the slide: legs below the lowest leg, the rest above the highest. */
+function lengthDimensions(sized: SizedSlide, pairs: readonly Pair[], at: Stations): readonly Shape[] {
+  const { job } = sized
+  const half = outerTubeDiameterMm(job) / 2
+  const highest = pairs.at(-1)!
+  const [lowMm, highMm] = [-half, highest.yMm + highest.bow.legSpacingMm + half]
+  const below = (from: number, to: number, level: number, text: string) =>
+    levelDimension(point(from, lowMm), point(to, lowMm), lowMm - level * levelMm, text)
+  const above = (from: number, to: number, level: number, text: string) =>
+    levelDimension(point(from, highMm), point(to, highMm), highMm + level * levelMm, text)
+  return [
+    ...below(0, at.outerEnd, 1, `outer leg ${benchFigure(job.outerLegMm)}`),
+    ...below(at.innerStart, at.innerEnd, 2, `inner leg ${benchFigure(sized.innerLegMm)}`),
+    ...(job.outAtPitchMm > 0
+      ? above(at.outerEnd, at.innerEnd, 1, `out ${benchFigure(job.outAtPitchMm)}`)
+      : []),
+    ...(at.bowStart > at.innerEnd
+      ? above(at.innerEnd, at.bowStart, 2, `straight end ${benchFigure(sized.straightEndMm)}`)
+      : []),
+    ...above(0, at.tip, 3, `overall ${benchFigure(at.tip)}`),
+    label(
+      point(at.tip / 2, lowMm - 3 * levelMm),
+      `bore ${benchFigure(job.boreDiameterMm)}, wall ${benchFigure(job.wallMm)}, millimetres`,
+      false,
+    ),
+  ]
+}
+
+/** What belongs to one pair: its leg spacing at the left and the radius inside its bow. */
+function pairDimensions(sized: SizedSlide, { bow, yMm }: Pair, at: Stations): readonly Shape[] {
+  const [lower, upper] = quarterRadiiMm(bow)
+  const radius = lower === upper ? benchFigure(lower) : `${benchFigure(lower)} / ${benchFigure(upper)}`
+  const [low, high] = [point(0, yMm), point(0, yMm + bow.legSpacingMm)]
+  return [
+    ...uprightDimension(low, high, spacingLineMm(sized), benchFigure(bow.legSpacingMm)),
+    label(point(at.bowStart, yMm + bow.legSpacingMm / 2 - 1), `R ${radius}`, false),
+  ]
+}
+
+/** Where the leg spacings stand: left of the legs, and of the return bows when there are any. */
+function spacingLineMm({ job }: SizedSlide): number {
+  const backs = returnBows(job).map((bow) => bow.legSpacingMm / 2 + outerTubeDiameterMm(job) / 2)
+  return -levelMm - Math.max(0, ...backs)
+}
