@@ -1,0 +1,134 @@
+import { describe, expect, it } from 'vitest'
+import { fitReadings } from '#shared/bench/readings/fitReadings.ts'
+import type { ReadingsJob } from '#shared/bench/readings/reading.ts'
+import { normalNoise, openMm, readingsJob, startLoops } from './bass.ts'
+
+const exact = { openMm, loopsMm: startLoops.map(({ lengthMm }) => lengthMm) as [number, number, number] }
+const ten = [
+  ['', 4],
+  ['', 6],
+  ['2', 4],
+  ['2', 6],
+  ['1', 4],
+  ['1', 6],
+  ['3', 4],
+  ['3', 6],
+  ['12', 4],
+  ['13', 4],
+] as const
+
+function remarks(job: ReadingsJob) {
+  const answer = fitReadings(job)
+  return answer.kind === 'fitted' ? answer.remarks : []
+}
+const kinds = (job: ReadingsJob) => remarks(job).map(({ kind }) => kind)
+
+/** The same cents for every reading. */
+const alike = (job: ReadingsJob, cents: number): ReadingsJob => ({
+  ...job,
+  readings: job.readings.map((reading) => ({ ...reading, cents })),
+})
+
+describe('Readings that are off alike', () => {
+  it('flat speak of a leak, the slide or the player before any length', () => {
+    const [first] = remarks(alike(readingsJob(exact, ten), -25))
+    expect(first?.kind).toBe('alike')
+    expect(first?.message).toBe(
+      'Every reading is off alike, about −25.0 cents. Look for a leak, the main slide or a low player before you cut any loop.',
+    )
+  })
+
+  it('sharp speak of the slide, the air or the player', () => {
+    expect(remarks(alike(readingsJob(exact, ten), 20))[0]?.message).toContain('warm air')
+  })
+
+  it('are seen against the pure harmonics too, as a fifth harmonic is flat by itself', () => {
+    const job = readingsJob(
+      {
+        ...exact,
+        openMm: exact.openMm * 1.01,
+        loopsMm: exact.loopsMm.map((mm) => mm * 1.01) as [number, number, number],
+      },
+      [
+        ['', 4],
+        ['', 5],
+        ['1', 4],
+        ['1', 5],
+      ],
+    )
+    expect(kinds(job)).toContain('alike')
+  })
+
+  it('by a few cents are nothing to speak of, nor is one reading alone', () => {
+    expect(kinds(alike(readingsJob(exact, ten), -4))).not.toContain('alike')
+    expect(kinds(alike(readingsJob(exact, [['', 4]]), -25))).not.toContain('alike')
+  })
+
+  it('are not those of a loop that is wrong by itself', () => {
+    const wrong = readingsJob({ ...exact, loopsMm: [exact.loopsMm[0], exact.loopsMm[1], 600] }, ten)
+    expect(kinds(wrong)).not.toContain('alike')
+  })
+})
+
+describe('One reading that is far off', () => {
+  it('is named among ten, whichever it is, with what the others say of it', () => {
+    // The last two are each the only combination of their kind, but the single valves check them.
+    for (let slip = 0; slip < 10; slip += 1) {
+      const noise = normalNoise(slip + 1)
+      const job = readingsJob(exact, ten, (row) => 1.5 * noise() + (row === slip ? 40 : 0))
+      const found = remarks(job).find(({ kind }) => kind === 'farOff')
+      expect(found?.rows).toEqual([slip])
+      expect(found?.message).toContain(`Reading ${slip + 1} `)
+    }
+  })
+
+  it('goes away when it is left out, and keeps its residual', () => {
+    const job = readingsJob(exact, ten, (row) => (row === 3 ? 40 : 0))
+    const readings = job.readings.map((reading, row) =>
+      row === 3 ? { ...reading, leaveOut: true } : reading,
+    )
+    const answer = fitReadings({ ...job, readings })
+    expect(answer.kind === 'fitted' && answer.remarks.map(({ kind }) => kind)).not.toContain('farOff')
+    expect(answer.kind === 'fitted' && answer.residualsCents[3]).toBeCloseTo(40, 6)
+  })
+
+  it('is not named when either of two could be wrong', () => {
+    const job = readingsJob(
+      exact,
+      [
+        ['', 4],
+        ['3', 4],
+        ['3', 4],
+      ],
+      (row) => (row === 2 ? 40 : 0),
+    )
+    const found = remarks(job).find(({ kind }) => kind === 'disagree')
+    expect(found?.rows).toEqual([1, 2])
+    expect(kinds(job)).not.toContain('farOff')
+  })
+
+  it('is not seen in ordinary scatter, save once in a long while', () => {
+    let alarms = 0
+    for (let seed = 1; seed <= 200; seed += 1) {
+      const noise = normalNoise(seed)
+      if (kinds(readingsJob(exact, ten, () => 3 * noise())).includes('farOff')) alarms += 1
+    }
+    expect(alarms).toBeLessThan(10)
+  })
+})
+
+describe('A change', () => {
+  it('that may be nothing is said to be so', () => {
+    const found = remarks(readingsJob(exact, ten)).filter(({ kind }) => kind === 'withinDoubt')
+    expect(found).toHaveLength(3)
+  })
+
+  it('to a loop that comes out shorter than nothing asks for the slip', () => {
+    const job = readingsJob(exact, [
+      ['', 4],
+      ['1', 4],
+    ])
+    const readings = job.readings.map((reading, row) => (row === 1 ? { ...reading, cents: 260 } : reading))
+    expect(kinds({ ...job, readings })).toContain('negativeLength')
+  })
+})
