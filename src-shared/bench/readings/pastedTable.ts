@@ -1,0 +1,49 @@
+/** A table as pasted: its cells, each row with its number in the text, counted from 1; empty rows are left out. */
+export interface PastedTable {
+  readonly separator: '\t' | ';' | ','
+  readonly rows: readonly { readonly row: number; readonly cells: readonly string[] }[]
+}
+
+/**
+ * Takes text from a spreadsheet apart. The separator is the tab when there is one, else the semicolon, else the
+ * comma; cells may stand in double quotes. A line break inside quotes ends the row all the same.
+ *
+ * @example pastedTable('1-3;4;12,5').rows[0]?.cells // ['1-3', '4', '12,5']
+ */
+export function pastedTable(text: string): PastedTable {
+  const separator = text.includes('\t') ? '\t' : text.includes(';') ? ';' : ','
+  const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/)
+  const rows = lines.flatMap((line, index) => {
+    const cells = splitLine(line, separator)
+    return cells.every((cell) => cell === '') ? [] : [{ row: index + 1, cells }]
+  })
+  return { separator, rows }
+}
+
+function splitLine(line: string, separator: string): readonly string[] {
+  const cells: string[] = []
+  let cell = ''
+  let quoted = false
+  for (const letter of line) {
+    if (letter === '"') quoted = !quoted
+    else if (letter === separator && !quoted) {
+      cells.push(cell.trim())
+      cell = ''
+    } else cell += letter
+  }
+  return [...cells, cell.trim()]
+}
+
+/**
+ * A number with a point or a decimal comma, a sign of any shape and perhaps `c` or `cents` behind it; `null` when
+ * the text is none, or holds more than one point or comma.
+ *
+ * @example pastedNumber('−12,5 c') // -12.5
+ */
+export function pastedNumber(text: string): number | null {
+  const match = /^([+\-−–]?)(\d+(?:[.,]\d+)?|[.,]\d+)\s*(?:c|ct|cents?|¢)?$/i.exec(text.trim())
+  if (match === null) return null
+  const [, sign = '', figures = ''] = match
+  const size = Number(figures.replace(',', '.'))
+  return sign === '' || sign === '+' ? size : 0 - size
+}
