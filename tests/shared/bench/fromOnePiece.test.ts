@@ -39,13 +39,15 @@ describe('An instrument from one piece', () => {
     expect(bore.fundamentalHz).toBeCloseTo(43.125, 9)
   })
 
-  it.each(Object.entries(published.contrabassLoopsInches))(
-    'of 196 in has exact loop %s of %d in',
-    (id, inches) => {
-      const { semitones } = valves.find((valve) => valve.id === id)!
-      expect(Math.abs(nominalLoopMm(196, semitones) - inches)).toBeLessThan(
-        published.contrabassToleranceInches,
-      )
+  it.each([published.contrabass, published.highInstrument])(
+    'has the exact loops of: $source',
+    (instrument) => {
+      for (const [id, loop] of Object.entries(instrument.loops)) {
+        const { semitones } = valves.find((valve) => valve.id === id)!
+        expect(Math.abs(nominalLoopMm(instrument.openLength, semitones) - loop)).toBeLessThan(
+          instrument.tolerance,
+        )
+      }
     },
   )
 })

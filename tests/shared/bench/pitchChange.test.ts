@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { changePitch, pitchChangeRecord } from '#shared/bench/pitchChange.ts'
+import published from '../../fixtures/bench.published.json'
 
 const valves = [
   { id: '1', semitones: 2 },
@@ -54,6 +55,13 @@ describe('A change of pitch', () => {
     const { body } = changePitch({ ...down, fromHz: 435, toHz: 440, openLengthMm: 3962.4 })
     expect(body.tubeMm / 25.4).toBeCloseTo(-1.773, 3)
     expect(body.perLegMm / 25.4).toBeCloseTo(-0.886, 3)
+  })
+
+  it('agrees with a repair that was published', () => {
+    const { fromHz, toHz, openLength, cents, tubeToRemove, tolerance } = published.bass13Feet
+    const answer = changePitch({ ...down, fromHz, toHz, openLengthMm: openLength })
+    expect(Math.abs(answer.cents - cents)).toBeLessThan(tolerance)
+    expect(Math.abs(answer.body.tubeMm + tubeToRemove)).toBeLessThan(tolerance)
   })
 
   // 2^(−2/12) − 1 = −0.1091
