@@ -1,0 +1,78 @@
+import { type HalfSpace, slackOf } from './activeSet.ts'
+import { solveQuadratic } from './quadraticProgram.ts'
+import type { RouteModel } from './routeModel.ts'
+import { routesStayAbove, squaresAt, squaresCurvature } from './weightedSquares.ts'
+
+/** A point of the model (one value a column) with the pull of each half-space there. */
+export interface LeastSquares {
+  readonly kind: 'converged' | 'stopped'
+  readonly point: Float64Array
+  /** How fast `½·Σ weight·error²` rises as each half-space is drawn in by a unit. */
+  readonly multipliers: Float64Array
+}
+
+export type LeastSquaresAnswer = LeastSquares | { readonly kind: 'infeasible' }
+
+/** A step below this, in units of about a cent, ends the search. */
+const stillness = 1e-9
+const mostSteps = 80
+/** So far outside a half-space a point still counts as inside; rounding puts it there. */
+const rounding = 1e-8
+
+/**
+ * Least weighted sum of squared errors within half-spaces, by Newton's steps, each a quadratic program solved
+ * exactly. The logarithm's own curvature is kept, so that the steps settle quadratically; the sum is convex
+ * wherever no row is flatter than 1731 cents, so what is found there is the least of all. Loops that the rows
+ * do not determine stay nearest to where they started. The routes at `start` must be above 0.
+ *
+ * @example leastSquares(model, start, endHalfSpaces(model))
+ */
+export function leastSquares(
+  model: RouteModel,
+  start: Float64Array,
+  halfSpaces: readonly HalfSpace[],
+): LeastSquaresAnswer {
+  let point = start
+  let multipliers = new Float64Array(halfSpaces.length)
+  for (let count = 0; count < mostSteps; count++) {
+    const { gradient, matrix } = squaresCurvature(model, point)
+    const here = point
+    const shifted = halfSpaces.map((halfSpace) => ({ ...halfSpace, least: -slackOf(halfSpace, here) }))
+    const answer = solveQuadratic({ matrix, gradient, halfSpaces: shifted })
+    if (answer.kind === 'infeasible') return answer
+    if (answer.kind !== 'solved') break
+    multipliers = Float64Array.from(answer.multipliers)
+    const inside = shifted.every((halfSpace) => halfSpace.least <= rounding)
+    const next = inside ? descend(model, point, answer.point, gradient) : enter(model, point, answer.point)
+    const still = next === point || largestOf(answer.point) < stillness
+    point = next
+    if (still && inside) return { kind: 'converged', point, multipliers }
+  }
+  return { kind: 'stopped', point, multipliers }
+}
+
+/** As much of a step as lowers the sum by a fair part of what its slope promises; none when rounding hides it. */
+function descend(model: RouteModel, point: Float64Array, step: Float64Array, gradient: Float64Array) {
+  const before = squaresAt(model, point)
+  const promised = step.reduce((sum, value, at) => sum + value * gradient[at]!, 0)
+  for (let share = 1; share > 1e-12; share /= 2) {
+    const next = moved(point, step, share)
+    if (squaresAt(model, next) <= before + 1e-4 * share * promised) return next
+  }
+  return point
+}
+
+/** A first step may have to come in from outside the half-spaces, at a cost in squares. */
+function enter(model: RouteModel, point: Float64Array, step: Float64Array) {
+  let share = 1
+  while (!routesStayAbove(model, moved(point, step, share)) && share > 1e-12) share /= 2
+  return moved(point, step, share)
+}
+
+function moved(point: Float64Array, step: Float64Array, share: number): Float64Array {
+  return point.map((value, at) => value + share * step[at]!)
+}
+
+function largestOf(values: Float64Array): number {
+  return values.reduce((most, value) => Math.max(most, Math.abs(value)), 0)
+}
