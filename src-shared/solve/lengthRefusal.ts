@@ -4,6 +4,7 @@ export type RefusalKind =
   | 'outOfRange'
   | 'repeatedName'
   | 'unknownLoop'
+  | 'unknownFingering'
   | 'tiedInCircle'
   | 'boundsContradict'
   | 'allWeightsZero'

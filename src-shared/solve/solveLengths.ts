@@ -11,7 +11,7 @@ import { squaresAt } from './weightedSquares.ts'
 /** Room above the least largest error, cents, in which the least rms is then sought; the second stage needs some. */
 export const capRoomCents = 1e-6
 /** A first cap farther out than this, cents, is no help to the linear programs. */
-const widestFirstCap = 600
+export const widestFirstCap = 600
 /** A bound nearer than this, mm, holds; so does any that pulls. */
 const touchingMm = 1e-6
 const pulling = 1e-6

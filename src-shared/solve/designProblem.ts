@@ -1,0 +1,103 @@
+import { type Fingering, fingeringName } from '../valves/fingering.ts'
+import type { Gate, Loop } from '../valves/loop.ts'
+import type { Valve } from '../valves/valve.ts'
+import type { LengthObjective, LengthProblem, SolverRow } from './lengthProblem.ts'
+import { type LengthRefusal, refusal } from './lengthRefusal.ts'
+
+/** The part of a design that lengths are found for; `fingerings` written out, the open one among them or not. */
+export interface DesignToSolve {
+  readonly openLengthMm: number
+  readonly valves: readonly Valve[]
+  readonly loops: readonly Loop[]
+  readonly fingerings: readonly Fingering[]
+}
+
+/** What is asked of it: ids of the free loops, names of the fingerings left out. */
+export interface LengthsRequest {
+  readonly free: readonly string[]
+  readonly openFree: boolean
+  readonly leaveOut: readonly string[]
+  readonly objective: LengthObjective
+}
+
+/**
+ * The problem of a design's lengths: loops not named free are held, every fingering counts once, those left out
+ * not at all. The open fingering counts when the open route is free, and only then, for nothing else could move it.
+ * Refuses a loop or fingering that the design does not have.
+ *
+ * @example designProblem(design, { free: ['L1'], openFree: false, leaveOut: ['3'], objective: 'rms' })
+ */
+export function designProblem(
+  design: DesignToSolve,
+  request: LengthsRequest,
+): LengthProblem | { readonly refusals: readonly LengthRefusal[] } {
+  const order = design.valves.map((valve) => valve.id)
+  const leftOut = request.leaveOut.map((name) => inValveOrder(name === '0' ? [] : name.split('-'), order))
+  const rows = designRows(design, order, request.openFree).map((row) =>
+    leftOut.includes(row.name) || (row.name === '0' && !request.openFree) ? { ...row, weight: 0 } : row,
+  )
+  const refusals = [...unknownLoops(design, request), ...unknownFingerings(request, leftOut, rows)]
+  if (refusals.length > 0) return { refusals }
+  const free = new Set(request.free)
+  return {
+    openLengthMm: design.openLengthMm,
+    open: request.openFree ? { kind: 'free' } : { kind: 'held' },
+    loops: design.loops.map((loop) => ({
+      id: loop.id,
+      lengthMm: loop.lengthMm,
+      freedom: { kind: free.has(loop.id) ? 'free' : 'held' },
+      inOpenRoute: liesInRoute(loop, []),
+    })),
+    rows,
+    objective: request.objective,
+  }
+}
+
+function designRows(
+  design: DesignToSolve,
+  order: readonly string[],
+  openFree: boolean,
+): readonly SolverRow[] {
+  const semitonesOf = new Map(design.valves.map((valve) => [valve.id, valve.semitones]))
+  const rows = design.fingerings.map(({ pressed, semitones }) => ({
+    name: inValveOrder(pressed, order),
+    semitones: semitones ?? pressed.reduce((sum, id) => sum + (semitonesOf.get(id) ?? 0), 0),
+    loops: design.loops.filter((loop) => liesInRoute(loop, pressed)).map((loop) => loop.id),
+  }))
+  if (!openFree || rows.some((row) => row.name === '0')) return rows
+  const openLoops = design.loops.filter((loop) => liesInRoute(loop, [])).map((loop) => loop.id)
+  return [{ name: '0', semitones: 0, loops: openLoops }, ...rows]
+}
+
+/** A loop lies in the route when every valve of its `pressed` is down and every valve of its `released` is up. */
+function liesInRoute(gate: Gate, pressed: readonly string[]): boolean {
+  return (
+    gate.pressed.every((id) => pressed.includes(id)) &&
+    (gate.released ?? []).every((id) => !pressed.includes(id))
+  )
+}
+
+function inValveOrder(pressed: readonly string[], order: readonly string[]): string {
+  return fingeringName([...pressed].sort((a, b) => order.indexOf(a) - order.indexOf(b)))
+}
+
+function unknownLoops(design: DesignToSolve, request: LengthsRequest): readonly LengthRefusal[] {
+  const known = new Set(design.loops.map((loop) => loop.id))
+  return request.free.flatMap((id, at) =>
+    known.has(id) ? [] : [refusal('unknownLoop', `free[${at}]`, id, 'the id of a loop of the design')],
+  )
+}
+
+function unknownFingerings(
+  request: LengthsRequest,
+  leftOut: readonly string[],
+  rows: readonly SolverRow[],
+): readonly LengthRefusal[] {
+  const known = new Set(['0', ...rows.map((row) => row.name)])
+  return leftOut.flatMap((name, at) => {
+    const found = request.leaveOut[at] ?? name
+    return known.has(name)
+      ? []
+      : [refusal('unknownFingering', `leaveOut[${at}]`, found, 'a fingering of the design')]
+  })
+}
