@@ -35,7 +35,7 @@ function checkOpen({ openLengthMm, openChangeMm, open }: LengthProblem): readonl
       change,
       'openChangeMm',
       'a change that leaves a length above 0',
-      (value) => openLengthMm + value > 0,
+      (value) => !(openLengthMm > 0) || openLengthMm + value > 0,
     ),
     ...(open.kind === 'free'
       ? checkEnds(open.lowestChangeMm, open.highestChangeMm, 'open.lowestChangeMm', 'open.highestChangeMm')
