@@ -1,0 +1,18 @@
+/**
+ * The written note of a sounding one. `transposition` is sounding minus written, in semitones: −2 for an
+ * instrument whose written C sounds B♭.
+ *
+ * @example writtenMidi(58, -2) // 60
+ */
+export function writtenMidi(soundingMidi: number, transposition: number): number {
+  return soundingMidi - transposition
+}
+
+/**
+ * The sounding note of a written one; `transposition` is sounding minus written, in semitones.
+ *
+ * @example soundingMidi(60, -2) // 58
+ */
+export function soundingMidi(writtenMidi: number, transposition: number): number {
+  return writtenMidi + transposition
+}
