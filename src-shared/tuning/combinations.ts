@@ -1,0 +1,45 @@
+import { requiredLengthMm, routeErrorCents } from '../tubing/requiredLength.ts'
+import type { NamedFingering } from '../valves/fingerings.ts'
+import { loopsInRoute, type Routing } from '../valves/route.ts'
+
+/** One fingering's tube against what its nominal drop needs. */
+export interface Combination {
+  readonly fingering: string
+  readonly pressed: readonly string[]
+  readonly semitones: number
+  /** Ids of the loops in the route, in the design's order. */
+  readonly loops: readonly string[]
+  /** Length of the route, mm. */
+  readonly lengthMm: number
+  readonly requiredLengthMm: number
+  /** Positive when the route is short, and so sharp. */
+  readonly errorCents: number
+}
+
+/**
+ * The combination table: a row for each fingering, in the order given. Errors are relative to the open route:
+ * `1200·log2(required / route length)` with `required = open·2^(k/12)`.
+ *
+ * @param openMm effective length of the open route, mm
+ * @example combinationTable(2000, routing(2000, valves, loops), fingeringsOf(valves, 'all'))
+ */
+export function combinationTable(
+  openMm: number,
+  system: Routing,
+  fingerings: readonly NamedFingering[],
+): readonly Combination[] {
+  return fingerings.map(({ name, pressed, semitones, down }) => {
+    const inRoute = loopsInRoute(system, down)
+    const lengthMm = inRoute.reduce((sum, loop) => sum + loop.lengthMm, system.bodyMm)
+    const required = requiredLengthMm(openMm, semitones)
+    return {
+      fingering: name,
+      pressed,
+      semitones,
+      loops: inRoute.map((loop) => loop.id),
+      lengthMm,
+      requiredLengthMm: required,
+      errorCents: routeErrorCents(required, lengthMm),
+    }
+  })
+}

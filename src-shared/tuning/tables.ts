@@ -1,0 +1,30 @@
+import { fingeringsOf, type NamedFingering } from '../valves/fingerings.ts'
+import { routing } from '../valves/route.ts'
+import { type Combination, combinationTable } from './combinations.ts'
+import type { Instrument } from './instrument.ts'
+import { type MainSlideSetting, setMainSlide } from './mainSlide.ts'
+import { type Note, noteTable } from './notes.ts'
+import { type Summary, summarise } from './summary.ts'
+
+/** All that is derived from one instrument. */
+export interface TuningTables {
+  readonly mainSlide: MainSlideSetting
+  readonly fingerings: readonly NamedFingering[]
+  readonly combinations: readonly Combination[]
+  readonly notes: readonly Note[]
+  readonly summary: Summary
+}
+
+/**
+ * Derives the combination table, the note table and the summary of an instrument. Cost grows as fingerings ×
+ * (loops + harmonics).
+ */
+export function tuningTables(instrument: Instrument): TuningTables {
+  const mainSlide = setMainSlide(instrument)
+  const system = routing(mainSlide.openMm, instrument.valves, instrument.loops)
+  const fingerings = fingeringsOf(instrument.valves, instrument.fingerings)
+  const combinations = combinationTable(mainSlide.openMm, system, fingerings)
+  const notes = noteTable(instrument, combinations, fingerings)
+  const summary = summarise(instrument.valves, system, fingerings, combinations, notes)
+  return { mainSlide, fingerings, combinations, notes, summary }
+}

@@ -1,0 +1,48 @@
+import type { NamedFingering } from './fingerings.ts'
+import type { Valve } from './valve.ts'
+
+/**
+ * Compares fingerings as the trade teaches them: the smallest nominal drop first (a drop before an equal rise),
+ * and for the same drop 1-2 before 3, 4 before 1-3, 2-4 before 1-2-3, otherwise the fewest valves. Ascending
+ * and change valves give negative drops; "smallest" then means nearest to the open route.
+ *
+ * @returns a comparison for sorting, total over the fingerings of one design
+ */
+export function usualOrder(valves: readonly Valve[]): (a: NamedFingering, b: NamedFingering) => number {
+  const burden = valveBurden(valves)
+  return (a, b) =>
+    Math.abs(a.semitones) - Math.abs(b.semitones) ||
+    b.semitones - a.semitones ||
+    burden(a) - burden(b) ||
+    a.down - b.down
+}
+
+/**
+ * The number of valves, with the third alone counted heavier than the first and second together where the two
+ * drop alike: 1-2 is taught before 3, and 1-2-4 before 3-4.
+ */
+function valveBurden(valves: readonly Valve[]): (fingering: NamedFingering) => number {
+  const at = (id: string): number => valves.findIndex((valve) => valve.id === id)
+  const [first, second, third] = [at('1'), at('2'), at('3')]
+  const drop = (index: number): number => valves[index]?.semitones ?? Number.NaN
+  if (drop(third) !== drop(first) + drop(second)) return (fingering) => fingering.pressed.length
+  const [pair, alone] = [(1 << first) | (1 << second), 1 << third]
+  return ({ pressed, down }) => pressed.length + ((down & alone) !== 0 && (down & pair) === 0 ? 1.5 : 0)
+}
+
+/**
+ * One fingering for each nominal drop, the usual one, from the shortest route to the longest: the row of
+ * fingerings a player uses.
+ */
+export function usualFingerings(
+  valves: readonly Valve[],
+  fingerings: readonly NamedFingering[],
+): readonly NamedFingering[] {
+  const order = usualOrder(valves)
+  const best = new Map<number, NamedFingering>()
+  for (const fingering of fingerings) {
+    const present = best.get(fingering.semitones)
+    if (present === undefined || order(fingering, present) < 0) best.set(fingering.semitones, fingering)
+  }
+  return [...best.values()].sort((a, b) => a.semitones - b.semitones)
+}

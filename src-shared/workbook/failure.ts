@@ -1,0 +1,50 @@
+/** Why a file or an edit was refused: a closed set. */
+export type FailureKind = 'tooLarge' | 'notJson' | 'notFerrule' | 'newerVersion' | 'brokenRule'
+
+/** A refusal: where, what was found there, and what was expected. */
+export interface Failure {
+  readonly kind: FailureKind
+  /** As in `designs[0].loops[3].lengthMm`; empty for the file as a whole. */
+  readonly path: string
+  readonly found: string
+  readonly expected: string
+  /** One sentence for a person. */
+  readonly message: string
+}
+
+/** Builds a refusal whose sentence names the path, what was found and what was expected. */
+export function failure(kind: FailureKind, path: string, found: string, expected: string): Failure {
+  const where = path === '' ? 'The file' : path
+  return { kind, path, found, expected, message: `${where}: found ${found}, expected ${expected}.` }
+}
+
+/**
+ * A path as a person reads it.
+ *
+ * @example pathText(['designs', 0, 'loops', 3, 'lengthMm']) // 'designs[0].loops[3].lengthMm'
+ */
+export function pathText(path: readonly PropertyKey[]): string {
+  return path.reduce<string>((text, part) => {
+    if (typeof part === 'number') return `${text}[${part}]`
+    const name = String(part)
+    if (!/^[\p{L}_$][\p{L}\p{N}_$]*$/u.test(name)) return `${text}[${JSON.stringify(shortened(name))}]`
+    return text === '' ? name : `${text}.${name}`
+  }, '')
+}
+
+/**
+ * A value as a person reads it in a message: short, and saying what kind of thing it is.
+ *
+ * @example foundText([1, 2]) // 'a list of 2'
+ */
+export function foundText(value: unknown): string {
+  if (value === undefined) return 'nothing'
+  if (typeof value === 'string') return JSON.stringify(shortened(value))
+  if (Array.isArray(value)) return `a list of ${value.length}`
+  if (value !== null && typeof value === 'object') return 'an object'
+  return String(value)
+}
+
+function shortened(text: string): string {
+  return text.length > 40 ? `${text.slice(0, 40)}…` : text
+}

@@ -1,0 +1,116 @@
+import { type Failure, failure, foundText } from './failure.ts'
+import { migrate, migrations } from './migrate.ts'
+import { brokenRule } from './rules.ts'
+import { currentVersion, type Workbook } from './workbook.ts'
+
+/** Largest file that is read, in bytes and in characters. */
+export const mostBytes = 20 * 1024 * 1024
+/** Deepest nesting that is read; a workbook needs fewer than ten levels. */
+export const deepestNesting = 64
+
+export type Opened =
+  | { readonly ok: true; readonly workbook: Workbook }
+  | { readonly ok: false; readonly failure: Failure }
+
+/**
+ * Opens the text of a design file: parses, migrates and checks it. What opens keeps every key of the file, known
+ * or not; what breaks a rule is refused with the path of the value, what was found and what was expected.
+ *
+ * @example openWorkbook('{}') // { ok: false, failure: { kind: 'notFerrule', … } }
+ */
+export function openWorkbook(text: string): Opened {
+  if (text.length > mostBytes)
+    return refused(failure('tooLarge', '', megabytes(text.length), 'at most 20 MB'))
+  const parsed = parseJson(text.replace(/^\uFEFF/, ''))
+  return 'failure' in parsed ? refused(parsed.failure) : openValue(parsed.value)
+}
+
+/** As `openWorkbook`, for a value that is parsed already. */
+export function openValue(value: unknown): Opened {
+  if (value === null || typeof value !== 'object' || Array.isArray(value) || !('format' in value)) {
+    return refused(
+      failure('notFerrule', 'format', foundText((value as { format?: unknown })?.format), '"ferrule"'),
+    )
+  }
+  const record = value as Record<string, unknown>
+  if (record.format !== 'ferrule') {
+    return refused(failure('notFerrule', 'format', foundText(record.format), '"ferrule"'))
+  }
+  const current = toCurrentVersion(record)
+  if ('failure' in current) return refused(current.failure)
+  const broken = brokenRule(current.value)
+  return broken === null ? { ok: true, workbook: current.value as unknown as Workbook } : refused(broken)
+}
+
+type Step<T> = { readonly value: T } | { readonly failure: Failure }
+
+function refused(because: Failure): Opened {
+  return { ok: false, failure: because }
+}
+
+function megabytes(bytes: number): string {
+  return `${(bytes / (1024 * 1024)).toFixed(1)} MB`
+}
+
+function parseJson(text: string): Step<unknown> {
+  if (nesting(text) > deepestNesting) {
+    return {
+      failure: failure(
+        'notJson',
+        '',
+        'lists or objects nested too deeply',
+        `at most ${deepestNesting} levels`,
+      ),
+    }
+  }
+  try {
+    return { value: JSON.parse(text) as unknown }
+  } catch (error) {
+    const detail = error instanceof Error ? error.message : String(error)
+    return {
+      failure: failure('notJson', '', text.trim() === '' ? 'nothing in it' : detail, 'a design file in JSON'),
+    }
+  }
+}
+
+/** The deepest nesting of brackets outside strings, found without recursion. */
+function nesting(text: string): number {
+  let depth = 0
+  let deepest = 0
+  let inString = false
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i)
+    if (inString) {
+      if (code === 0x5c) i++
+      else if (code === 0x22) inString = false
+    } else if (code === 0x22) inString = true
+    else if (code === 0x7b || code === 0x5b) deepest = Math.max(deepest, ++depth)
+    else if (code === 0x7d || code === 0x5d) depth--
+  }
+  return deepest
+}
+
+function toCurrentVersion(
+  record: Readonly<Record<string, unknown>>,
+): Step<Readonly<Record<string, unknown>>> {
+  const { version } = record
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 0) {
+    return {
+      failure: failure('brokenRule', 'version', foundText(version), `a whole number up to ${currentVersion}`),
+    }
+  }
+  if (version > currentVersion) {
+    const made = failure('newerVersion', 'version', String(version), `at most ${currentVersion}`)
+    return {
+      failure: {
+        ...made,
+        message: `This file is of version ${version}; this program reads up to version ${currentVersion}. Open it with a newer Ferrule.`,
+      },
+    }
+  }
+  const migrated = migrate(record, version, currentVersion, migrations)
+  if (migrated !== null) return { value: migrated }
+  return {
+    failure: failure('brokenRule', 'version', String(version), `${currentVersion}, the first version`),
+  }
+}

@@ -1,0 +1,61 @@
+import { endCorrectionMm } from '../../tubing/openRoute.ts'
+import type { Design } from '../workbook.ts'
+import { likelySlip } from './likelySlip.ts'
+import type { Warning } from './warning.ts'
+
+/** Mouthpiece and bell usually add up to this share of the effective length. */
+const mostCorrection = 0.1
+/** No valve bore is as wide, mm. */
+const widestValveBoreMm = 40
+const narrowestValveBoreMm = 6
+
+/** Bore length and diameter that do not belong to the stated fundamental. */
+export function instrumentWarnings(design: Design, openMm: number, at: string): readonly Warning[] {
+  return [...boreLengthWarnings(design, openMm, at), ...boreDiameterWarnings(design, at)]
+}
+
+function boreLengthWarnings(design: Design, openMm: number, at: string): readonly Warning[] {
+  const lengthMm = design.instrument.boreLengthMm
+  if (lengthMm === undefined) return []
+  const fits = (mm: number): boolean => {
+    const correctionMm = endCorrectionMm(openMm, mm)
+    return correctionMm >= 0 && correctionMm <= mostCorrection * openMm
+  }
+  if (fits(lengthMm)) return []
+  const found = `${lengthMm.toFixed(0)} mm for ${design.instrument.fundamentalHz.toFixed(2)} Hz`
+  const expected = `${((1 - mostCorrection) * openMm).toFixed(0)} to ${openMm.toFixed(0)} mm`
+  const question = likelyLengthSlip(lengthMm, fits) ?? 'do length and fundamental belong together?'
+  return [
+    {
+      path: `${at}.instrument.boreLengthMm`,
+      found,
+      expected,
+      message: `Found a bore length of ${found}; expected ${expected}: ${question}`,
+    },
+  ]
+}
+
+/** For a whole instrument a factor of two is the octave, not the leg. */
+function likelyLengthSlip(lengthMm: number, fits: (mm: number) => boolean): string | null {
+  if (fits(lengthMm * 2) || fits(lengthMm / 2)) return 'is the fundamental an octave off?'
+  if (fits(lengthMm / 3.28084)) return 'were feet read as metres?'
+  return likelySlip(lengthMm, fits)
+}
+
+function boreDiameterWarnings(design: Design, at: string): readonly Warning[] {
+  const diameterMm = design.instrument.boreDiameterMm
+  if (diameterMm === undefined || (diameterMm <= widestValveBoreMm && diameterMm >= narrowestValveBoreMm))
+    return []
+  const found = `${diameterMm} mm`
+  const expected = `${narrowestValveBoreMm} to ${widestValveBoreMm} mm at the valves`
+  const slip = likelySlip(diameterMm, (mm) => mm >= 9 && mm <= 22)
+  const question = diameterMm > 300 ? 'is it a length?' : slip
+  return [
+    {
+      path: `${at}.instrument.boreDiameterMm`,
+      found,
+      expected,
+      message: `Found a bore of ${found}; expected ${expected}${question === null ? '.' : `: ${question}`}`,
+    },
+  ]
+}

@@ -1,0 +1,27 @@
+/** A slip of the tape or the unit, as a factor between what was meant and what was typed. */
+interface Slip {
+  readonly factor: number
+  readonly question: string
+}
+
+const slips: readonly Slip[] = [
+  { factor: 2, question: 'is it the length of one leg?' },
+  { factor: 1 / 2, question: 'is it both ways counted twice?' },
+  { factor: 25.4, question: 'is it in inches?' },
+  { factor: 1 / 25.4, question: 'were inches turned into millimetres twice?' },
+  { factor: 10, question: 'is it in centimetres?' },
+  { factor: 1 / 10, question: 'is a decimal point missing?' },
+  { factor: 2.54, question: 'were inches read as centimetres?' },
+  { factor: 304.8, question: 'is it in feet?' },
+  { factor: 1000, question: 'is it in metres?' },
+]
+
+/**
+ * The likely meaning of a value that does not fit, as a question; `null` when no common slip makes it fit.
+ *
+ * @param fits whether a value would be as expected
+ * @example likelySlip(12, (mm) => mm > 20 && mm < 30) // 'is it the length of one leg?'
+ */
+export function likelySlip(value: number, fits: (value: number) => boolean): string | null {
+  return slips.find(({ factor }) => fits(value * factor))?.question ?? null
+}

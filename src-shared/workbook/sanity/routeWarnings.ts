@@ -1,0 +1,61 @@
+import type { TuningTables } from '../../tuning/tables.ts'
+import { gateWords, liesInRoute } from '../../valves/gate.ts'
+import { routing } from '../../valves/route.ts'
+import { usualFingerings } from '../../valves/usual.ts'
+import type { Design } from '../workbook.ts'
+import type { Warning } from './warning.ts'
+
+/** Combinations that fall on another note, loops that no fingering reaches, a main slide that cannot get there. */
+export function routeWarnings(design: Design, tables: TuningTables, at: string): readonly Warning[] {
+  return [
+    ...fallenCombinations(design, tables, at),
+    ...idleLoops(design, tables, at),
+    ...mainSlideBeyond(tables, at),
+  ]
+}
+
+function fallenCombinations(design: Design, tables: TuningTables, at: string): readonly Warning[] {
+  const inUse = new Set(usualFingerings(design.valves, tables.fingerings).map(({ name }) => name))
+  const fallen = tables.combinations.filter(
+    (row) => inUse.has(row.fingering) && Math.abs(row.errorCents) > 50,
+  )
+  if (fallen.length === 0) return []
+  const names = fallen.map(
+    ({ fingering, errorCents }) =>
+      `${fingering} (${errorCents > 0 ? '+' : '−'}${Math.abs(errorCents).toFixed(0)})`,
+  )
+  const found =
+    names.length > 6 ? `${names.slice(0, 5).join(', ')} and ${names.length - 5} more` : names.join(', ')
+  const expected = 'every usual fingering within 50 cents of its own note'
+  return [
+    { path: `${at}.loops`, found, expected, message: `Nearer to another note than to their own: ${found}.` },
+  ]
+}
+
+function idleLoops(design: Design, tables: TuningTables, at: string): readonly Warning[] {
+  const system = routing(tables.mainSlide.openMm, design.valves, design.loops)
+  return design.loops.flatMap((loop, i) => {
+    const used = tables.fingerings.some(({ down }) => liesInRoute(system.gates[i]!, down))
+    if (used) return []
+    const found = `a loop with ${gateWords(loop)}`
+    const expected = 'a gate that some fingering of the design opens'
+    const message = `No fingering of this design sends the air through ${loop.name ?? loop.id} (${gateWords(loop)}).`
+    return [{ path: `${at}.loops[${i}].pressed`, found, expected, message }]
+  })
+}
+
+function mainSlideBeyond({ mainSlide }: TuningTables, at: string): readonly Warning[] {
+  if (Math.abs(mainSlide.beyondMm) < 0.05) return []
+  const short = Math.abs(mainSlide.beyondMm).toFixed(1)
+  const found = `${mainSlide.movementMm.toFixed(1)} mm of movement asked for`
+  const expected = 'a movement within the main slide’s travel'
+  const end = mainSlide.beyondMm > 0 ? 'its travel ends' : 'it is fully in'
+  return [
+    {
+      path: `${at}.mainSlide`,
+      found,
+      expected,
+      message: `The main slide cannot reach the tuning note: ${end} ${short} mm too soon.`,
+    },
+  ]
+}

@@ -1,0 +1,174 @@
+import * as z from 'zod'
+
+// Compiled checks would need a content policy that allows evaluated code.
+z.config({ jitless: true })
+
+/** Longest tube that a file may hold, mm: beyond it a length is a slip of the unit. */
+export const longestMm = 1_000_000
+export const mostValves = 12
+export const mostLoops = 200
+export const mostDesigns = 100
+
+// In every schema the message is what was expected: a refusal is worded from the path, the value and this.
+
+function numberWithin(low: number, high: number, unit: string): z.ZodNumber {
+  const expected = `a number from ${low} to ${high}${unit}`
+  return z.number({ error: expected }).min(low, expected).max(high, expected)
+}
+
+function wholeWithin(low: number, high: number): z.ZodNumber {
+  const expected = `a whole number from ${low} to ${high}`
+  return z.number({ error: expected }).int(expected).min(low, expected).max(high, expected)
+}
+
+const lengthMm = z
+  .number({ error: 'a length of 0 mm or more' })
+  .min(0, 'a length of 0 mm or more')
+  .max(longestMm, `a length of at most ${longestMm} mm`)
+const diameterMm = numberWithin(0.1, 2000, ' mm')
+const text = z.string({ error: 'text' })
+
+function named(what: string): z.ZodString {
+  const expected = `${what} of 1 to 60 characters`
+  return z.string({ error: expected }).min(1, expected).max(60, expected)
+}
+
+const valveId = named('a valve name').regex(/^(?!0$)[^-\s]+$/, 'a valve name without - or spaces, and not 0')
+const valveIds = z
+  .array(z.string({ error: 'a valve name' }), { error: 'a list of valve names' })
+  .max(mostValves, {
+    error: `at most ${mostValves} valve names`,
+  })
+const slidePosition = z.looseObject(
+  { outMm: lengthMm, travelMm: lengthMm },
+  { error: 'a slide: outMm and travelMm' },
+)
+
+const temperamentKey = z
+  .string({ error: 'a key note, C to B' })
+  .regex(/^[A-Ga-g](?:[#♯b♭]?)$/u, 'a key note, C to B, with ♯ or ♭ if need be')
+
+const temperament = z.discriminatedUnion(
+  'kind',
+  [
+    z.looseObject({ kind: z.literal('equal') }),
+    z.looseObject({ kind: z.enum(['just', 'pythagorean', 'meantone']), key: temperamentKey }),
+    z.looseObject({
+      kind: z.literal('custom'),
+      cents: z
+        .array(numberWithin(-600, 600, ' cents'), { error: 'a list of 12 cents values' })
+        .length(12, 'a list of 12 cents values'),
+    }),
+  ],
+  { error: 'a temperament: equal, just, pythagorean, meantone or custom' },
+)
+
+const harmonicNumber = wholeWithin(1, 64)
+const harmonics = z
+  .tuple([harmonicNumber, harmonicNumber], { error: 'two harmonic numbers, the first and the last' })
+  .refine(([first, last]) => first <= last, 'the first harmonic not above the last')
+
+const instrument = z.looseObject(
+  {
+    fundamentalHz: numberWithin(10, 2000, ' Hz'),
+    boreLengthMm: lengthMm.optional(),
+    boreDiameterMm: diameterMm.optional(),
+    transposition: wholeWithin(-60, 60).optional(),
+    harmonics: harmonics.optional(),
+    harmonicOffsetsCents: z
+      .record(
+        z.string().regex(/^[1-9]\d?$/, 'a harmonic number from 1 to 99'),
+        numberWithin(-1200, 1200, ' cents'),
+        {
+          error: 'offsets in cents by harmonic number',
+        },
+      )
+      .optional(),
+  },
+  { error: 'an instrument' },
+)
+
+const loop = z.looseObject(
+  {
+    id: named('a loop id'),
+    name: text.optional(),
+    lengthMm,
+    pressed: valveIds,
+    released: valveIds.optional(),
+    diameterMm: diameterMm.optional(),
+    slide: slidePosition.optional(),
+  },
+  { error: 'a loop' },
+)
+
+const valve = z.looseObject(
+  { id: valveId, semitones: numberWithin(-48, 48, ' semitones') },
+  { error: 'a valve' },
+)
+
+const fingering = z.looseObject(
+  { pressed: valveIds, semitones: numberWithin(-120, 120, ' semitones').optional() },
+  { error: 'a fingering' },
+)
+
+const tuning = z.discriminatedUnion(
+  'kind',
+  [
+    z.looseObject({ kind: z.literal('none') }),
+    z.looseObject({ kind: z.literal('open'), harmonic: harmonicNumber }),
+  ],
+  { error: 'a tuning: none, or open with a harmonic' },
+)
+
+const design = z.looseObject(
+  {
+    id: named('a design id'),
+    name: text,
+    instrument,
+    valves: z.array(valve, { error: 'a list of valves' }).max(mostValves, `at most ${mostValves} valves`),
+    loops: z.array(loop, { error: 'a list of loops' }).max(mostLoops, `at most ${mostLoops} loops`),
+    chosen: z
+      .record(
+        z.string().regex(/^(?:\d|[1-9]\d|1[01]\d|12[0-7])$/, 'a midi note number from 0 to 127'),
+        z.looseObject({ pressed: valveIds, harmonic: harmonicNumber }, { error: 'a chosen fingering' }),
+        { error: 'chosen fingerings by midi note' },
+      )
+      .optional(),
+    fingerings: z
+      .union([z.literal('all'), z.array(fingering).max(4096)], { error: '"all" or a list of fingerings' })
+      .optional(),
+    mainSlide: slidePosition.optional(),
+    tuning: tuning.optional(),
+    bore: z.looseObject({}, { error: 'a bore' }).optional(),
+  },
+  { error: 'a design' },
+)
+
+/** The design file, version 1: shapes and ranges. Rules that span several values are in `rules.ts`. */
+export const workbookSchema = z.looseObject(
+  {
+    format: z.literal('ferrule', { error: '"ferrule"' }),
+    version: z.literal(1, { error: '1' }),
+    name: text,
+    notes: text.optional(),
+    reference: z.looseObject(
+      { a4Hz: numberWithin(380, 480, ' Hz'), temperament },
+      { error: 'a reference pitch' },
+    ),
+    air: z.looseObject(
+      {
+        temperatureC: numberWithin(-40, 80, ' °C'),
+        relativeHumidity: numberWithin(0, 1, ''),
+        co2Fraction: numberWithin(0, 0.2, ''),
+        pressurePa: numberWithin(20_000, 200_000, ' Pa'),
+        playingTemperatureC: numberWithin(-40, 80, ' °C').optional(),
+      },
+      { error: 'the air' },
+    ),
+    designs: z
+      .array(design, { error: 'a list of designs' })
+      .max(mostDesigns, `at most ${mostDesigns} designs`),
+    bench: z.looseObject({}, { error: 'the bench part' }).optional(),
+  },
+  { error: 'a workbook' },
+)
