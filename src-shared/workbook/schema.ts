@@ -56,7 +56,7 @@ const temperament = z.discriminatedUnion(
     z.looseObject({
       kind: z.literal('custom'),
       cents: z
-        .array(numberWithin(-600, 600, ' cents'), { error: 'a list of 12 cents values' })
+        .array(numberWithin(-100, 100, ' cents'), { error: 'a list of 12 cents values' })
         .length(12, 'a list of 12 cents values'),
     }),
   ],
@@ -135,7 +135,10 @@ const design = z.looseObject(
       )
       .optional(),
     fingerings: z
-      .union([z.literal('all'), z.array(fingering).max(4096)], { error: '"all" or a list of fingerings' })
+
+      .union([z.literal('all'), z.array(fingering).max(4096, 'at most 4096 fingerings')], {
+        error: '"all" or a list of fingerings',
+      })
       .optional(),
     mainSlide: slidePosition.optional(),
     tuning: tuning.optional(),

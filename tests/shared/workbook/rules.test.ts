@@ -1,0 +1,316 @@
+import { describe, expect, it } from 'vitest'
+import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
+import { loosened, workbookWith } from '../../fixtures/workbooks.ts'
+
+/** A plain four-valve design with every optional part filled in, so that each rule has something to break. */
+function whole() {
+  const value = loosened(
+    workbookWith(
+      'plain-4',
+      {
+        chosen: { '53': { pressed: ['3'], harmonic: 3 } },
+        mainSlide: { outMm: 12, travelMm: 60 },
+        tuning: { kind: 'open', harmonic: 4 },
+        bore: {},
+      },
+      {
+        fundamentalHz: 43.654,
+        boreLengthMm: 3790,
+        boreDiameterMm: 17.2,
+        transposition: 0,
+        harmonics: [2, 12],
+        harmonicOffsetsCents: { '5': 3 },
+      },
+    ),
+  )
+  value.designs[0].loops[0].slide = { outMm: 5, travelMm: 30 }
+  value.bench = {}
+  return value
+}
+
+const number = (low: string, high: string, unit = '') => `a number from ${low} to ${high}${unit}`
+const wholeNumber = (low: number, high: number) => `a whole number from ${low} to ${high}`
+const length = 'a length of 0 mm or more'
+const temperaments = 'a temperament: equal, just, pythagorean, meantone or custom'
+const ofValves = 'one of 1, 2, 3, 4'
+const repeat = <T>(count: number, item: (i: number) => T) => Array.from({ length: count }, (_, i) => item(i))
+
+type Whole = ReturnType<typeof whole>
+type Break = readonly [path: string, found: string, expected: string, breakIt: (file: Whole) => void]
+
+const breaks: readonly Break[] = [
+  ['version', '0', '1, the first version', (f) => (f.version = 0)],
+  ['version', '1.5', 'a whole number up to 1', (f) => (f.version = 1.5)],
+  ['version', 'nothing', 'a whole number up to 1', (f) => delete f.version],
+  ['name', 'nothing', 'text', (f) => delete f.name],
+  ['notes', '7', 'text', (f) => (f.notes = 7)],
+  ['reference', 'nothing', 'a reference pitch', (f) => delete f.reference],
+  ['reference.a4Hz', '379.9', number('380', '480', ' Hz'), (f) => (f.reference.a4Hz = 379.9)],
+  ['reference.a4Hz', '480.1', number('380', '480', ' Hz'), (f) => (f.reference.a4Hz = 480.1)],
+  ['reference.a4Hz', '"440"', number('380', '480', ' Hz'), (f) => (f.reference.a4Hz = '440')],
+  ['reference.temperament', 'nothing', temperaments, (f) => delete f.reference.temperament],
+  ['reference.temperament.kind', '"odd"', temperaments, (f) => (f.reference.temperament.kind = 'odd')],
+  [
+    'reference.temperament.key',
+    '"H"',
+    'a key note, C to B, with ♯ or ♭ if need be',
+    (f) => (f.reference.temperament = { kind: 'just', key: 'H' }),
+  ],
+  [
+    'reference.temperament.cents',
+    'a list of 11',
+    'a list of 12 cents values',
+    (f) => (f.reference.temperament = { kind: 'custom', cents: repeat(11, () => 0) }),
+  ],
+  [
+    'reference.temperament.cents[3]',
+    '101',
+    number('-100', '100', ' cents'),
+    (f) => (f.reference.temperament = { kind: 'custom', cents: repeat(12, (i) => (i === 3 ? 101 : 0)) }),
+  ],
+  ['air', 'a list of 0', 'the air', (f) => (f.air = [])],
+  ['air.temperatureC', '81', number('-40', '80', ' °C'), (f) => (f.air.temperatureC = 81)],
+  ['air.playingTemperatureC', '-41', number('-40', '80', ' °C'), (f) => (f.air.playingTemperatureC = -41)],
+  ['air.relativeHumidity', '50', number('0', '1'), (f) => (f.air.relativeHumidity = 50)],
+  ['air.co2Fraction', '0.3', number('0', '0.2'), (f) => (f.air.co2Fraction = 0.3)],
+  ['air.pressurePa', '1013', number('20000', '200000', ' Pa'), (f) => (f.air.pressurePa = 1013)],
+  ['designs', 'an object', 'a list of designs', (f) => (f.designs = {})],
+  ['designs', 'a list of 101', 'at most 100 designs', (f) => (f.designs = repeat(101, () => f.designs[0]))],
+  ['designs[0]', 'null', 'a design', (f) => (f.designs[0] = null)],
+  ['designs[0].id', '""', 'a design id of 1 to 60 characters', (f) => (f.designs[0].id = '')],
+  ['designs[1].id', '"design" again', 'an id used once', (f) => f.designs.push(f.designs[0])],
+  ['designs[0].name', 'nothing', 'text', (f) => delete f.designs[0].name],
+  ['designs[0].instrument', 'nothing', 'an instrument', (f) => delete f.designs[0].instrument],
+  [
+    'designs[0].instrument.fundamentalHz',
+    '9.9',
+    number('10', '2000', ' Hz'),
+    (f) => (f.designs[0].instrument.fundamentalHz = 9.9),
+  ],
+  [
+    'designs[0].instrument.fundamentalHz',
+    '2001',
+    number('10', '2000', ' Hz'),
+    (f) => (f.designs[0].instrument.fundamentalHz = 2001),
+  ],
+  ['designs[0].instrument.boreLengthMm', '-1', length, (f) => (f.designs[0].instrument.boreLengthMm = -1)],
+  [
+    'designs[0].instrument.boreDiameterMm',
+    '0',
+    number('0.1', '2000', ' mm'),
+    (f) => (f.designs[0].instrument.boreDiameterMm = 0),
+  ],
+  [
+    'designs[0].instrument.transposition',
+    '1.5',
+    wholeNumber(-60, 60),
+    (f) => (f.designs[0].instrument.transposition = 1.5),
+  ],
+  [
+    'designs[0].instrument.harmonics',
+    'a list of 1',
+    'two harmonic numbers, the first and the last',
+    (f) => (f.designs[0].instrument.harmonics = [2]),
+  ],
+  [
+    'designs[0].instrument.harmonics',
+    'a list of 2',
+    'the first harmonic not above the last',
+    (f) => (f.designs[0].instrument.harmonics = [12, 2]),
+  ],
+  [
+    'designs[0].instrument.harmonics[1]',
+    '65',
+    wholeNumber(1, 64),
+    (f) => (f.designs[0].instrument.harmonics = [2, 65]),
+  ],
+  [
+    'designs[0].instrument.harmonicOffsetsCents.fifth',
+    '"fifth"',
+    'a harmonic number from 1 to 99',
+    (f) => (f.designs[0].instrument.harmonicOffsetsCents = { fifth: 3 }),
+  ],
+  [
+    'designs[0].instrument.harmonicOffsetsCents["5"]',
+    '1201',
+    number('-1200', '1200', ' cents'),
+    (f) => (f.designs[0].instrument.harmonicOffsetsCents = { '5': 1201 }),
+  ],
+  [
+    'designs[0].valves',
+    'a list of 13',
+    'at most 12 valves',
+    (f) => (f.designs[0].valves = repeat(13, (i) => ({ id: `v${i}`, semitones: 1 }))),
+  ],
+  ['designs[0].valves[0]', '2', 'a valve', (f) => (f.designs[0].valves[0] = 2)],
+  [
+    'designs[0].valves[0].id',
+    '"0"',
+    'a valve name without - or spaces, and not 0',
+    (f) => (f.designs[0].valves[0].id = '0'),
+  ],
+  [
+    'designs[0].valves[0].id',
+    '"1-2"',
+    'a valve name without - or spaces, and not 0',
+    (f) => (f.designs[0].valves[0].id = '1-2'),
+  ],
+  ['designs[0].valves[1].id', '"1" again', 'an id used once', (f) => (f.designs[0].valves[1].id = '1')],
+  [
+    'designs[0].valves[2].semitones',
+    '"3"',
+    number('-48', '48', ' semitones'),
+    (f) => (f.designs[0].valves[2].semitones = '3'),
+  ],
+  [
+    'designs[0].loops',
+    'a list of 201',
+    'at most 200 loops',
+    (f) => (f.designs[0].loops = repeat(201, (i) => ({ id: `l${i}`, lengthMm: 1, pressed: [] }))),
+  ],
+  ['designs[0].loops[0]', '"L1"', 'a loop', (f) => (f.designs[0].loops[0] = 'L1')],
+  ['designs[0].loops[3].id', '"L1" again', 'an id used once', (f) => (f.designs[0].loops[3].id = 'L1')],
+  ['designs[0].loops[3].lengthMm', '-0.1', length, (f) => (f.designs[0].loops[3].lengthMm = -0.1)],
+  ['designs[0].loops[3].lengthMm', 'null', length, (f) => (f.designs[0].loops[3].lengthMm = null)],
+  [
+    'designs[0].loops[3].lengthMm',
+    '1000001',
+    'a length of at most 1000000 mm',
+    (f) => (f.designs[0].loops[3].lengthMm = 1_000_001),
+  ],
+  ['designs[0].loops[3].name', '4', 'text', (f) => (f.designs[0].loops[3].name = 4)],
+  [
+    'designs[0].loops[3].pressed',
+    'nothing',
+    'a list of valve names',
+    (f) => delete f.designs[0].loops[3].pressed,
+  ],
+  ['designs[0].loops[3].pressed[0]', '"5"', ofValves, (f) => (f.designs[0].loops[3].pressed = ['5'])],
+  [
+    'designs[0].loops[3].pressed[1]',
+    '"4" again',
+    'each once',
+    (f) => (f.designs[0].loops[3].pressed = ['4', '4']),
+  ],
+  ['designs[0].loops[3].released[0]', '"T"', ofValves, (f) => (f.designs[0].loops[3].released = ['T'])],
+  [
+    'designs[0].loops[3].pressed[0]',
+    '"4" in released too',
+    'down or up, not both',
+    (f) => (f.designs[0].loops[3].released = ['4']),
+  ],
+  [
+    'designs[0].loops[3].diameterMm',
+    '2001',
+    number('0.1', '2000', ' mm'),
+    (f) => (f.designs[0].loops[3].diameterMm = 2001),
+  ],
+  ['designs[0].loops[0].slide', '5', 'a slide: outMm and travelMm', (f) => (f.designs[0].loops[0].slide = 5)],
+  [
+    'designs[0].loops[0].slide.travelMm',
+    'nothing',
+    length,
+    (f) => delete f.designs[0].loops[0].slide.travelMm,
+  ],
+  [
+    'designs[0].loops[0].slide.outMm',
+    '300 mm, which is 600.0 mm of tube',
+    'at most half of the 486.0 mm that the loop has',
+    (f) => (f.designs[0].loops[0].slide.outMm = 300),
+  ],
+  [
+    'designs[0].loops',
+    '3600.0 mm of loops in the open route',
+    'at most 3571 mm of the open length 3968.7 mm',
+    (f) => f.designs[0].loops.push({ id: 'in', lengthMm: 3600, pressed: [] }),
+  ],
+  [
+    'designs[0].chosen.F',
+    '"F"',
+    'a midi note number from 0 to 127',
+    (f) => (f.designs[0].chosen = { F: {} }),
+  ],
+  [
+    'designs[0].chosen["128"]',
+    '"128"',
+    'a midi note number from 0 to 127',
+    (f) => (f.designs[0].chosen = { 128: {} }),
+  ],
+  [
+    'designs[0].chosen["53"].harmonic',
+    '0',
+    wholeNumber(1, 64),
+    (f) => (f.designs[0].chosen['53'].harmonic = 0),
+  ],
+  ['designs[0].chosen["53"].pressed[0]', '"9"', ofValves, (f) => (f.designs[0].chosen['53'].pressed = ['9'])],
+  [
+    'designs[0].fingerings',
+    '"some"',
+    '"all" or a list of fingerings',
+    (f) => (f.designs[0].fingerings = 'some'),
+  ],
+  [
+    'designs[0].fingerings[1].pressed[0]',
+    '"9"',
+    ofValves,
+    (f) => (f.designs[0].fingerings = [{ pressed: [] }, { pressed: ['9'] }]),
+  ],
+  [
+    'designs[0].fingerings[0].semitones',
+    '121',
+    number('-120', '120', ' semitones'),
+    (f) => (f.designs[0].fingerings = [{ pressed: ['1'], semitones: 121 }]),
+  ],
+  ['designs[0].mainSlide.outMm', '-1', length, (f) => (f.designs[0].mainSlide.outMm = -1)],
+  [
+    'designs[0].tuning.kind',
+    '"shut"',
+    'a tuning: none, or open with a harmonic',
+    (f) => (f.designs[0].tuning.kind = 'shut'),
+  ],
+  ['designs[0].tuning.harmonic', 'nothing', wholeNumber(1, 64), (f) => delete f.designs[0].tuning.harmonic],
+  ['designs[0].bore', '"wide"', 'a bore', (f) => (f.designs[0].bore = 'wide')],
+  ['bench', 'a list of 0', 'the bench part', (f) => (f.bench = [])],
+]
+
+describe('a file that breaks a rule', () => {
+  it('is sound before it is broken', () => {
+    expect(openWorkbook(JSON.stringify(whole())).ok).toBe(true)
+  })
+
+  it.each(breaks)('is refused: %s is %s, not %s', (path, found, expected, breakIt) => {
+    const file = whole()
+    breakIt(file)
+    expect(openWorkbook(JSON.stringify(file))).toEqual({
+      ok: false,
+      failure: {
+        kind: 'brokenRule',
+        path,
+        found,
+        expected,
+        message: `${path}: found ${found}, expected ${expected}.`,
+      },
+    })
+  })
+
+  it('is refused for a key named __proto__ where keys are numbers', () => {
+    const text = (part: string) => JSON.stringify(whole()).replace(part, `${part}"__proto__":5,`)
+    expect(openWorkbook(text('"chosen":{'))).toMatchObject({
+      failure: { path: 'designs[0].chosen.__proto__', expected: 'a midi note number from 0 to 127' },
+    })
+    expect(openWorkbook(text('"harmonicOffsetsCents":{'))).toMatchObject({
+      failure: { path: 'designs[0].instrument.harmonicOffsetsCents.__proto__' },
+    })
+  })
+
+  it('is refused for a number too big to hold, in a known key or in one it does not know', () => {
+    const length = JSON.stringify(whole()).replace('"lengthMm":', '"lengthMm":1e999,"was":')
+    expect(openWorkbook(length)).toMatchObject({
+      failure: { path: 'designs[0].loops[0].lengthMm', found: 'Infinity' },
+    })
+    const unknown = JSON.stringify(whole()).replace('"bench":{}', '"bench":{"ours":[1,-1e999]}')
+    expect(openWorkbook(unknown)).toMatchObject({
+      failure: { path: 'bench.ours[1]', found: '-Infinity', expected: 'a number that can be held' },
+    })
+  })
+})
