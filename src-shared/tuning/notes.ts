@@ -1,5 +1,7 @@
 import { centsBetween } from '../pitch/cents.ts'
-import { nearestMidi, type Reference, targetHz } from '../pitch/reference.ts'
+import { pitchClass } from '../pitch/noteName.ts'
+import { midiCentsOfHz, targetHz } from '../pitch/reference.ts'
+import { temperamentDeviations } from '../pitch/temperament.ts'
 import { writtenMidi } from '../pitch/transposition.ts'
 import type { NamedFingering } from '../valves/fingerings.ts'
 import { usualOrder } from '../valves/usual.ts'
@@ -77,14 +79,16 @@ function candidatesByMidi(
 ): ReadonlyMap<number, Candidate[]> {
   const [lowest, highest] = instrument.harmonics
   const found = new Map<number, Candidate[]>()
-  const targets = new TargetHz(instrument.reference)
+  const deviations = temperamentDeviations(instrument.reference.temperament)
+  const reach = Math.ceil((candidateReachCents + largestOf(deviations) - 50) / 100)
   for (let i = 0; i < fingerings.length; i++) {
     const { lengthMm } = combinations[i]!
     for (let harmonic = lowest; harmonic <= highest; harmonic++) {
       const hz = harmonicHz(instrument, lengthMm, harmonic)
-      const near = nearestMidi(hz, instrument.reference.a4Hz)
-      for (let midi = near - 1; midi <= near + 1; midi++) {
-        const errorCents = centsBetween(targets.of(midi), hz)
+      const place = midiCentsOfHz(hz, instrument.reference.a4Hz)
+      const near = Math.round(place / 100)
+      for (let midi = near - reach; midi <= near + reach; midi++) {
+        const errorCents = place - 100 * midi - deviations[pitchClass(midi)]!
         if (Math.abs(errorCents) > candidateReachCents) continue
         const candidate = candidateOf(fingerings[i]!, harmonic, hz, errorCents)
         const present = found.get(midi)
@@ -96,20 +100,9 @@ function candidatesByMidi(
   return found
 }
 
-/** Target frequencies, each computed once. */
-class TargetHz {
-  readonly #known = new Map<number, number>()
-  readonly #reference: Reference
-  constructor(reference: Reference) {
-    this.#reference = reference
-  }
-  of(midi: number): number {
-    const known = this.#known.get(midi)
-    if (known !== undefined) return known
-    const hz = targetHz(midi, this.#reference)
-    this.#known.set(midi, hz)
-    return hz
-  }
+/** The largest of some deviations, whatever its sign. */
+function largestOf(deviations: readonly number[]): number {
+  return deviations.reduce((largest, cents) => Math.max(largest, Math.abs(cents)), 0)
 }
 
 function candidateOf(

@@ -4,17 +4,16 @@ import type { Valve } from './valve.ts'
 /**
  * Compares fingerings as the trade teaches them: the smallest nominal drop first (a drop before an equal rise),
  * and for the same drop 1-2 before 3, 4 before 1-3, 2-4 before 1-2-3, otherwise the fewest valves. Ascending
- * and change valves give negative drops; "smallest" then means nearest to the open route.
+ * and change valves give negative drops; "smallest" then means nearest to the open route. Where every valve
+ * ascends the open route is the longest, as in a cut-off system, and "smallest" means the shortest tube.
  *
  * @returns a comparison for sorting, total over the fingerings of one design
  */
 export function usualOrder(valves: readonly Valve[]): (a: NamedFingering, b: NamedFingering) => number {
   const burden = valveBurden(valves)
-  return (a, b) =>
-    Math.abs(a.semitones) - Math.abs(b.semitones) ||
-    b.semitones - a.semitones ||
-    burden(a) - burden(b) ||
-    a.down - b.down
+  const cutOff = valves.length > 1 && valves.every(({ semitones }) => semitones < 0)
+  const size = ({ semitones }: NamedFingering): number => (cutOff ? semitones : Math.abs(semitones))
+  return (a, b) => size(a) - size(b) || b.semitones - a.semitones || burden(a) - burden(b) || a.down - b.down
 }
 
 /**
