@@ -42,9 +42,10 @@ export function freshId(name: string, taken: readonly string[]): string {
   const base = name
     .toLowerCase()
     .normalize('NFKD')
+    .replace(/\p{M}+/gu, '')
     .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
     .slice(0, 40)
+    .replace(/^-+|-+$/g, '')
   const stem = base === '' ? 'design' : base
   if (!taken.includes(stem)) return stem
   let number = 2
