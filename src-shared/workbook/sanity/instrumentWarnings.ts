@@ -1,4 +1,3 @@
-import { endCorrectionMm } from '../../tubing/openRoute.ts'
 import type { Design } from '../workbook.ts'
 import { likelySlip } from './likelySlip.ts'
 import type { Warning } from './warning.ts'
@@ -8,6 +7,9 @@ const mostCorrection = 0.1
 /** No valve bore is as wide, mm. */
 const widestValveBoreMm = 40
 const narrowestValveBoreMm = 6
+/** Most valve bores lie about here, trumpet to bass, mm. */
+const usualValveBoreMm = 15.5
+const mostFromUsualMm = 6.5
 
 /** Bore length and diameter that do not belong to the stated fundamental. */
 export function instrumentWarnings(design: Design, openMm: number, at: string): readonly Warning[] {
@@ -17,14 +19,14 @@ export function instrumentWarnings(design: Design, openMm: number, at: string): 
 function boreLengthWarnings(design: Design, openMm: number, at: string): readonly Warning[] {
   const lengthMm = design.instrument.boreLengthMm
   if (lengthMm === undefined) return []
-  const fits = (mm: number): boolean => {
-    const correctionMm = endCorrectionMm(openMm, mm)
-    return correctionMm >= 0 && correctionMm <= mostCorrection * openMm
-  }
-  if (fits(lengthMm)) return []
+  const middleMm = (1 - mostCorrection / 2) * openMm
+  const offBy = (mm: number): number => Math.abs(mm - middleMm)
+  const mostOffMm = (mostCorrection / 2) * openMm
+  if (offBy(lengthMm) <= mostOffMm) return []
   const found = `${lengthMm.toFixed(0)} mm for ${design.instrument.fundamentalHz.toFixed(2)} Hz`
   const expected = `${((1 - mostCorrection) * openMm).toFixed(0)} to ${openMm.toFixed(0)} mm`
-  const question = likelyLengthSlip(lengthMm, fits) ?? 'do length and fundamental belong together?'
+  const question =
+    likelyLengthSlip(lengthMm, offBy, mostOffMm) ?? 'do length and fundamental belong together?'
   return [
     {
       path: `${at}.instrument.boreLengthMm`,
@@ -36,10 +38,11 @@ function boreLengthWarnings(design: Design, openMm: number, at: string): readonl
 }
 
 /** For a whole instrument a factor of two is the octave, not the leg. */
-function likelyLengthSlip(lengthMm: number, fits: (mm: number) => boolean): string | null {
+function likelyLengthSlip(lengthMm: number, offBy: (mm: number) => number, mostOffMm: number): string | null {
+  const fits = (mm: number): boolean => offBy(mm) <= mostOffMm
   if (fits(lengthMm * 2) || fits(lengthMm / 2)) return 'is the fundamental an octave off?'
   if (fits(lengthMm / 3.28084)) return 'were feet read as metres?'
-  return likelySlip(lengthMm, fits)
+  return likelySlip(lengthMm, offBy, mostOffMm)
 }
 
 function boreDiameterWarnings(design: Design, at: string): readonly Warning[] {
@@ -48,7 +51,7 @@ function boreDiameterWarnings(design: Design, at: string): readonly Warning[] {
     return []
   const found = `${diameterMm} mm`
   const expected = `${narrowestValveBoreMm} to ${widestValveBoreMm} mm at the valves`
-  const slip = likelySlip(diameterMm, (mm) => mm >= 9 && mm <= 22)
+  const slip = likelySlip(diameterMm, (mm) => Math.abs(mm - usualValveBoreMm), mostFromUsualMm)
   const question = diameterMm > 300 ? 'is it a length?' : slip
   return [
     {

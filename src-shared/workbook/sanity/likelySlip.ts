@@ -17,11 +17,21 @@ const slips: readonly Slip[] = [
 ]
 
 /**
- * The likely meaning of a value that does not fit, as a question; `null` when no common slip makes it fit.
+ * The likely meaning of a value that does not fit, as a question: the common slip that brings it nearest to what
+ * was expected. `null` when none brings it near enough.
  *
- * @param fits whether a value would be as expected
- * @example likelySlip(12, (mm) => mm > 20 && mm < 30) // 'is it the length of one leg?'
+ * @param offBy how far a value is from what was expected, 0 or more
+ * @param mostOff farthest that still fits
+ * @example likelySlip(12, (mm) => Math.abs(mm - 25), 5) // 'is it the length of one leg?'
  */
-export function likelySlip(value: number, fits: (value: number) => boolean): string | null {
-  return slips.find(({ factor }) => fits(value * factor))?.question ?? null
+export function likelySlip(value: number, offBy: (value: number) => number, mostOff: number): string | null {
+  let likely: string | null = null
+  let leastOff = mostOff
+  for (const { factor, question } of slips) {
+    const off = offBy(value * factor)
+    if (off > leastOff) continue
+    leastOff = off
+    likely = question
+  }
+  return likely
 }

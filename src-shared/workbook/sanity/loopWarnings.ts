@@ -44,11 +44,11 @@ function farFromDrop(
   at: string,
 ): readonly Warning[] {
   const bases = companyLengthsMm(design, valve, openMm)
-  const fits = (lengthMm: number): boolean =>
-    bases.some((baseMm) => Math.abs(dropOfLoopCents(baseMm, lengthMm) - 100 * valve.semitones) <= widestCents)
-  if (fits(loop.lengthMm)) return []
+  const offBy = (lengthMm: number): number =>
+    Math.min(...bases.map((baseMm) => Math.abs(dropOfLoopCents(baseMm, lengthMm) - 100 * valve.semitones)))
+  if (offBy(loop.lengthMm) <= widestCents) return []
   const dropCents = dropOfLoopCents(openMm, loop.lengthMm)
-  const slip = likelySlip(loop.lengthMm, fits)
+  const slip = likelySlip(loop.lengthMm, offBy, widestCents)
   const found = `${loop.lengthMm.toFixed(1)} mm, a drop of ${dropCents.toFixed(0)} cents`
   const expected = `${100 * valve.semitones} cents, ${(requiredLengthMm(openMm, valve.semitones) - openMm).toFixed(1)} mm, for valve ${valve.id}`
   return [warning(`${at}.loops[${index}].lengthMm`, found, expected, slip)]
@@ -70,8 +70,8 @@ function outOfOrder(singles: readonly SingleLoop[], at: string): readonly Warnin
       (other) => other.valve.semitones > valve.semitones && other.loop.lengthMm < loop.lengthMm,
     )
     if (bigger === undefined) return []
-    const found = `${loop.lengthMm.toFixed(1)} mm for ${valve.semitones} semitones`
-    const expected = `less than the ${bigger.loop.lengthMm.toFixed(1)} mm of valve ${bigger.valve.id}, ${bigger.valve.semitones} semitones`
+    const found = `${loop.lengthMm.toFixed(1)} mm for a drop of ${valve.semitones}`
+    const expected = `less than the ${bigger.loop.lengthMm.toFixed(1)} mm of valve ${bigger.valve.id}, a drop of ${bigger.valve.semitones}`
     return [warning(`${at}.loops[${index}].lengthMm`, found, expected, 'are the two exchanged?')]
   })
 }

@@ -1,19 +1,34 @@
-import { airOutsideStatedRange } from '../../air/speedOfSound.ts'
+import { type AirOutside, airOutsideStatedRange } from '../../air/speedOfSound.ts'
 import type { TuningTables } from '../../tuning/tables.ts'
-import type { Design, Workbook } from '../workbook.ts'
+import { playedAir } from '../instrumentOf.ts'
+import type { Design, Workbook, WorkbookAir } from '../workbook.ts'
 import { instrumentWarnings } from './instrumentWarnings.ts'
 import { loopWarnings } from './loopWarnings.ts'
 import { routeWarnings } from './routeWarnings.ts'
+import { slideWarnings } from './slideWarnings.ts'
 import type { Warning } from './warning.ts'
 
-/** What looks like a slip in the workbook's own values: air outside the range that its formula is stated for. */
+/**
+ * What looks like a slip in the workbook's own values: air, as designed or as played, outside the range that the
+ * formula for its speed of sound is stated for.
+ */
 export function airWarnings(workbook: Workbook): readonly Warning[] {
-  return airOutsideStatedRange(workbook.air).map(({ field, found, expected }) => ({
+  const { air } = workbook
+  const designed = airOutsideStatedRange(air).map((outside) => airWarning(outside.field, outside))
+  if (air.playingTemperatureC === undefined) return designed
+  const played = airOutsideStatedRange(playedAir(air))
+    .filter(({ field }) => field === 'temperatureC')
+    .map((outside) => airWarning('playingTemperatureC', outside))
+  return [...designed, ...played]
+}
+
+function airWarning(field: keyof WorkbookAir, { found, expected }: AirOutside): Warning {
+  return {
     path: `air.${field}`,
     found,
     expected,
     message: `The speed of sound is extrapolated: found ${found}, expected ${expected}.`,
-  }))
+  }
 }
 
 /**
@@ -28,6 +43,7 @@ export function designWarnings(design: Design, tables: TuningTables, index: numb
   return [
     ...instrumentWarnings(design, openMm, at),
     ...loopWarnings(design, openMm, at),
+    ...slideWarnings(design, at),
     ...routeWarnings(design, tables, at),
   ]
 }

@@ -1,0 +1,182 @@
+import { describe, expect, it } from 'vitest'
+import { systems } from '#shared/valves/systems/systems.ts'
+import { designFromSystem, emptyWorkbook } from '#shared/workbook/newWorkbook.ts'
+import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
+import type { Warning } from '#shared/workbook/sanity/warning.ts'
+import { tablesRecord } from '#shared/workbook/tablesRecord.ts'
+import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
+import { loosened, workbookWith } from '../../fixtures/workbooks.ts'
+
+const openMm = 3968.7
+
+/** The warnings of a plain three-valve bass in F after a change, without what every such bass is told. */
+// biome-ignore lint/suspicious/noExplicitAny: a typed slip may be anything
+function warningsAfter(slip: (file: any) => void, systemId = 'plain-3'): readonly Warning[] {
+  const file = loosened(workbookWith(systemId))
+  slip(file)
+  const opened = openWorkbook(JSON.stringify(file))
+  if (!opened.ok) throw new Error(opened.failure.message)
+  const warnings = tablesRecord(opened.workbook).warnings
+  expect(writeWorkbook(opened.workbook)).toBe(writeWorkbook(file))
+  return warnings.filter(({ path }) => path !== 'designs[0].loops')
+}
+
+describe('warnings', () => {
+  it.each(systems.map(({ id }) => id))(
+    'are silent on a fresh design, but for combinations on another note: %s',
+    (id) => {
+      const system = systems.find((each) => each.id === id)!
+      for (const fundamentalHz of [10, 29.1, 43.654, 116.5, 233, 2000]) {
+        const empty = emptyWorkbook(id)
+        const design = designFromSystem(empty, system, { fundamentalHz }, id)
+        const { warnings } = tablesRecord({ ...empty, designs: [design] })
+        expect(warnings.filter(({ path }) => path !== 'designs[0].loops')).toEqual([])
+      }
+    },
+  )
+
+  it('name the combinations that fall on another note', () => {
+    const { warnings } = tablesRecord(workbookWith('compensating-4'))
+    expect(warnings).toEqual([
+      {
+        path: 'designs[0].loops',
+        found: '1-2-3-4 (+54)',
+        expected: 'every usual fingering within 50 cents of its own note',
+        message: 'Nearer to another note than to their own: 1-2-3-4 (+54).',
+      },
+    ])
+    expect(tablesRecord(workbookWith('compensating-3')).warnings).toEqual([])
+  })
+
+  it('say that a second loop is longer than the first', () => {
+    const warnings = warningsAfter((file) => (file.designs[0].loops[1].lengthMm = 500))
+    expect(warnings.map(({ path }) => path)).toEqual([
+      'designs[0].loops[1].lengthMm',
+      'designs[0].loops[1].lengthMm',
+    ])
+    expect(warnings[1]).toMatchObject({
+      found: '500.0 mm for a drop of 1',
+      expected: 'less than the 486.0 mm of valve 1, a drop of 2',
+    })
+  })
+
+  it('say that the third loop was typed for the second’s', () => {
+    const warnings = warningsAfter((file) => {
+      file.designs[0].loops[1].lengthMm = file.designs[0].loops[2].lengthMm
+    })
+    expect(warnings.map(({ path }) => path)).toContain('designs[0].loops[1].lengthMm')
+    expect(warnings.some(({ message }) => message.includes('are the two exchanged?'))).toBe(true)
+  })
+
+  it.each([
+    ['one leg', 1 / 2, 'is it the length of one leg?'],
+    ['both ways counted twice', 2, 'is it both ways counted twice?'],
+    ['inches', 1 / 25.4, 'is it in inches?'],
+    ['centimetres', 1 / 10, 'is it in centimetres?'],
+    ['inches read as centimetres', 1 / 2.54, 'were inches read as centimetres?'],
+    ['feet', 1 / 304.8, 'is it in feet?'],
+    ['metres', 1 / 1000, 'is it in metres?'],
+  ])('ask about a third loop typed as %s', (_, factor, question) => {
+    const warnings = warningsAfter((file) => (file.designs[0].loops[2].lengthMm *= factor))
+    const third = warnings.filter(({ path }) => path === 'designs[0].loops[2].lengthMm')
+    expect(third).toHaveLength(1)
+    expect(third[0]!.message).toContain(question)
+    expect(third[0]!.expected).toBe('300 cents, 750.9 mm, for valve 3')
+  })
+
+  it('leave a loop alone that is 59 cents from its drop, and not one that is 61 off', () => {
+    const off = (cents: number) =>
+      warningsAfter(
+        (file) => (file.designs[0].loops[2].lengthMm = openMm * (2 ** ((300 + cents) / 1200) - 1)),
+      )
+    expect(off(59)).toEqual([])
+    expect(off(-59)).toEqual([])
+    expect(off(61)).toHaveLength(1)
+    expect(off(-61)).toHaveLength(1)
+  })
+
+  it.each([
+    [7580, 'is the fundamental an octave off?'],
+    [12434, 'were feet read as metres?'],
+    [149.2, 'is it in inches?'],
+    [379, 'is it in centimetres?'],
+    [3000, 'do length and fundamental belong together?'],
+    [4000, 'do length and fundamental belong together?'],
+  ])('ask about a bore length of %d mm for 43.654 Hz', (boreLengthMm, question) => {
+    const warnings = warningsAfter((file) => (file.designs[0].instrument.boreLengthMm = boreLengthMm))
+    expect(warnings).toHaveLength(1)
+    expect(warnings[0]).toMatchObject({
+      path: 'designs[0].instrument.boreLengthMm',
+      expected: '3572 to 3969 mm',
+    })
+    expect(warnings[0]!.message).toContain(question)
+  })
+
+  it('say nothing of a bore length that leaves room for mouthpiece and bell', () => {
+    expect(warningsAfter((file) => (file.designs[0].instrument.boreLengthMm = 3790))).toEqual([])
+  })
+
+  it.each([
+    [0.677, 'is it in inches?'],
+    [379, 'is it a length?'],
+  ])('ask about a bore diameter of %d mm', (boreDiameterMm, question) => {
+    const warnings = warningsAfter((file) => (file.designs[0].instrument.boreDiameterMm = boreDiameterMm))
+    expect(warnings).toHaveLength(1)
+    expect(warnings[0]).toMatchObject({
+      path: 'designs[0].instrument.boreDiameterMm',
+      expected: '6 to 40 mm at the valves',
+    })
+    expect(warnings[0]!.message).toContain(question)
+  })
+
+  it('name a loop that no fingering reaches', () => {
+    const slip = (file: ReturnType<typeof loosened>) => {
+      file.designs[0].fingerings = [{ pressed: [] }, { pressed: ['1'] }, { pressed: ['2'] }]
+    }
+    expect(warningsAfter(slip)).toMatchObject([
+      { path: 'designs[0].loops[2].pressed', found: 'a loop with 3 down' },
+    ])
+  })
+
+  it('say that a slide stands farther out than it can travel', () => {
+    const slip = (file: ReturnType<typeof loosened>) => {
+      file.designs[0].loops[0].slide = { outMm: 30, travelMm: 5 }
+      file.designs[0].mainSlide = { outMm: 61, travelMm: 60 }
+    }
+    expect(warningsAfter(slip)).toMatchObject([
+      {
+        path: 'designs[0].loops[0].slide.outMm',
+        found: '30 mm out',
+        expected: 'at most 5 mm, the slide’s travel',
+      },
+      { path: 'designs[0].mainSlide.outMm', found: '61 mm out' },
+    ])
+  })
+
+  it('say by how much the main slide misses the tuning note, in or out', () => {
+    const tunedAt = (a4Hz: number) =>
+      warningsAfter((file) => {
+        file.reference.a4Hz = a4Hz
+        file.designs[0].tuning = { kind: 'open', harmonic: 4 }
+        file.designs[0].mainSlide = { outMm: 12, travelMm: 20 }
+      })
+    // 8 cents down takes 9 mm of movement where 8 are left, and 12 cents up 13 where there are 12 to push in.
+    expect(tunedAt(438)).toMatchObject([
+      { path: 'designs[0].mainSlide', found: '9.1 mm of movement asked for' },
+    ])
+    expect(tunedAt(438)[0]!.message).toContain('its travel ends 1.1 mm too soon')
+    expect(tunedAt(443)[0]!.message).toContain('it is fully in 1.4 mm too soon')
+    expect(tunedAt(440)).toEqual([])
+  })
+
+  it.each([
+    ['temperatureC', 35, '35 °C'],
+    ['playingTemperatureC', -5, '-5 °C'],
+    ['co2Fraction', 0.04, '0.04'],
+    ['pressurePa', 70_000, '70000 Pa'],
+  ])('say that the speed of sound is extrapolated: %s %d', (field, value, found) => {
+    const warnings = warningsAfter((file) => (file.air[field] = value))
+    expect(warnings).toHaveLength(1)
+    expect(warnings[0]).toMatchObject({ path: `air.${field}`, found })
+  })
+})
