@@ -2,18 +2,29 @@ import type { NamedFingering } from './fingerings.ts'
 import type { Valve } from './valve.ts'
 
 /**
- * Compares fingerings as the trade teaches them: the smallest nominal drop first (a drop before an equal rise),
- * and for the same drop 1-2 before 3, 4 before 1-3, 2-4 before 1-2-3, otherwise the fewest valves. Ascending
- * and change valves give negative drops; "smallest" then means nearest to the open route. Where every valve
- * ascends the open route is the longest, as in a cut-off system, and "smallest" means the shortest tube.
+ * Compares fingerings as the trade teaches them: the smallest nominal drop first, and for the same drop 1-2
+ * before 3, 4 before 1-3, 2-4 before 1-2-3, otherwise the fewest valves. An ascending or change valve counts
+ * with its rise as if it were a drop, so that the long side is taught first and the short side where it helps.
+ * Where every valve ascends the open route is the longest, as in a cut-off system, and the shortest tube comes
+ * first.
  *
  * @returns a comparison for sorting, total over the fingerings of one design
  */
 export function usualOrder(valves: readonly Valve[]): (a: NamedFingering, b: NamedFingering) => number {
+  const size = switchedSemitones(valves)
   const burden = valveBurden(valves)
-  const cutOff = valves.length > 1 && valves.every(({ semitones }) => semitones < 0)
-  const size = ({ semitones }: NamedFingering): number => (cutOff ? semitones : Math.abs(semitones))
   return (a, b) => size(a) - size(b) || b.semitones - a.semitones || burden(a) - burden(b) || a.down - b.down
+}
+
+/** How much a fingering changes the instrument, in semitones. */
+function switchedSemitones(valves: readonly Valve[]): (fingering: NamedFingering) => number {
+  const isCutOff = valves.length > 1 && valves.every(({ semitones }) => semitones < 0)
+  if (isCutOff) return ({ semitones }) => semitones
+  return ({ semitones, down }) => {
+    const inUse = valves.filter((_, i) => (down & (1 << i)) !== 0)
+    if (inUse.every((valve) => valve.semitones >= 0)) return Math.abs(semitones)
+    return inUse.reduce((sum, valve) => sum + Math.abs(valve.semitones), 0)
+  }
 }
 
 /**

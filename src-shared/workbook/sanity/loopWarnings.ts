@@ -70,10 +70,14 @@ function outOfOrder(singles: readonly SingleLoop[], at: string): readonly Warnin
       (other) => other.valve.semitones > valve.semitones && other.loop.lengthMm < loop.lengthMm,
     )
     if (bigger === undefined) return []
-    const found = `${loop.lengthMm.toFixed(1)} mm for a drop of ${valve.semitones}`
-    const expected = `less than the ${bigger.loop.lengthMm.toFixed(1)} mm of valve ${bigger.valve.id}, a drop of ${bigger.valve.semitones}`
+    const found = `${loop.lengthMm.toFixed(1)} mm for ${drop(valve)}`
+    const expected = `less than the ${bigger.loop.lengthMm.toFixed(1)} mm of valve ${bigger.valve.id}, ${drop(bigger.valve)}`
     return [warning(`${at}.loops[${index}].lengthMm`, found, expected, 'are the two exchanged?')]
   })
+}
+
+function drop({ semitones }: Valve): string {
+  return `a drop of ${semitones} semitone${semitones === 1 ? '' : 's'}`
 }
 
 function warning(path: string, found: string, expected: string, question: string | null): Warning {

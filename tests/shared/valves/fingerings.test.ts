@@ -4,7 +4,8 @@ import { fingeringName } from '#shared/valves/fingering.ts'
 import { fingeringsOf } from '#shared/valves/fingerings.ts'
 import { gateWords, liesInRoute } from '#shared/valves/gate.ts'
 import { numberedValves } from '#shared/valves/systems/parts.ts'
-import { usualFingerings } from '#shared/valves/usual.ts'
+import { usualFingerings, usualOrder } from '#shared/valves/usual.ts'
+import type { Valve } from '#shared/valves/valve.ts'
 
 const names = (drops: readonly number[]) => fingeringsOf(numberedValves(drops), 'all').map(({ name }) => name)
 const usual = (drops: readonly number[]) => {
@@ -66,6 +67,42 @@ describe('the usual fingering', () => {
   it('is the one with fewest valves where the third is not the sum of the first two', () => {
     expect(usual([1, 2, 4, 3])).toContain('4')
     expect(usual([1, 2, 4, 3])).not.toContain('1-2')
+  })
+})
+
+describe('the usual order with a valve that shortens the tube', () => {
+  const order = (valves: readonly Valve[]) =>
+    [...fingeringsOf(valves, 'all')].sort(usualOrder(valves)).map(({ name }) => name)
+
+  it('puts the long side of a double before the short side, fingering by fingering', () => {
+    expect(order([...numberedValves([2, 1, 3]), { id: 'T', semitones: -5 }])).toEqual([
+      '0',
+      '2',
+      '1',
+      '1-2',
+      '3',
+      '2-3',
+      '1-3',
+      'T',
+      '1-2-3',
+      '2-T',
+      '1-T',
+      '1-2-T',
+      '3-T',
+      '2-3-T',
+      '1-3-T',
+      '1-2-3-T',
+    ])
+  })
+
+  it('puts an ascending whole tone after the descending one and before 1-2', () => {
+    expect(order(numberedValves([2, 1, -2]))).toEqual(['0', '2', '1', '3', '1-2', '2-3', '1-3', '1-2-3'])
+  })
+
+  it('puts the shortest tube of a cut-off system first, and open last', () => {
+    const valves = numberedValves([-3, -2, -1])
+    const singly = fingeringsOf(valves, [{ pressed: [] }, { pressed: ['3'] }, { pressed: ['1'] }])
+    expect([...singly].sort(usualOrder(valves)).map(({ name }) => name)).toEqual(['1', '3', '0'])
   })
 })
 

@@ -55,8 +55,8 @@ describe('warnings', () => {
       'designs[0].loops[1].lengthMm',
     ])
     expect(warnings[1]).toMatchObject({
-      found: '500.0 mm for a drop of 1',
-      expected: 'less than the 486.0 mm of valve 1, a drop of 2',
+      found: '500.0 mm for a drop of 1 semitone',
+      expected: 'less than the 486.0 mm of valve 1, a drop of 2 semitones',
     })
   })
 
