@@ -1,0 +1,38 @@
+import type { Command } from './outcome.ts'
+import { shown } from './shown.ts'
+import { tables } from './tables/tables.ts'
+
+/** Every command by its name. A new command is a file and a line here. */
+const commands: ReadonlyMap<string, Command> = new Map([['tables', tables]])
+
+export interface Run {
+  /** Exit code: 0, or 2 when the input was refused. */
+  readonly code: 0 | 2
+  /** For standard output. */
+  readonly output: string
+  /** For standard error: the reason, or the remarks. */
+  readonly complaint: string
+}
+
+/** Runs `ferrule` with its arguments, touching neither stream. */
+export function runFerrule([name, ...args]: readonly string[]): Run {
+  if (name === '--help') return { code: 0, output: usage(), complaint: '' }
+  if (name === undefined) return refusal('no command given', usage())
+  const command = commands.get(name)
+  if (command === undefined) {
+    return refusal(`found command ${name}, expected ${[...commands.keys()].join(', ')}`, usage())
+  }
+  const outcome = command.run(args)
+  if (outcome.kind === 'refused') return refusal(outcome.reason)
+  const complaint = outcome.remarks.map((remark) => `${shown(remark)}\n`).join('')
+  return { code: 0, output: outcome.output, complaint }
+}
+
+function refusal(reason: string, more = ''): Run {
+  return { code: 2, output: '', complaint: `ferrule: ${shown(reason)}\n${more}` }
+}
+
+function usage(): string {
+  const lines = [...commands.values()].map((command) => `  ferrule ${command.usage}\n`)
+  return `Usage:\n${lines.join('')}`
+}
