@@ -64,7 +64,7 @@ export function accountOf(
   const inRoute = loopsInRoute(system, fingering.down)
   const nominalMm = inRoute.reduce((sum, loop) => sum + loop.lengthMm, system.bodyMm)
   const pulledMm = inRoute.reduce((sum, loop) => sum + 2 * (loop.slide?.outMm ?? 0), 0)
-  const lengthMm = nominalMm + openMm - nominalOpenMm
+  const lengthMm = nominalMm + (openMm - nominalOpenMm)
   const tempered = Math.round(12 * Math.log2(harmonic))
   const terms = [
     term('harmonic', 1200 * Math.log2(harmonic) - 100 * tempered),
