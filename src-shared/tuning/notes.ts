@@ -1,4 +1,4 @@
-import { centsBetween } from '../pitch/cents.ts'
+import { centsBetween, ratioOfCents } from '../pitch/cents.ts'
 import { pitchClass } from '../pitch/noteName.ts'
 import { midiCentsOfHz, targetHz } from '../pitch/reference.ts'
 import { temperamentDeviations } from '../pitch/temperament.ts'
@@ -37,6 +37,7 @@ export interface Note {
 /** A candidate lies within this many cents of its note. */
 export const candidateReachCents = 60
 
+const nothingFound: Found = { usable: [], awkward: [] }
 const awkwardHarmonics: ReadonlySet<number> = new Set([7, 11, 13, 14])
 
 /**
@@ -52,11 +53,10 @@ export function noteTable(
 ): readonly Note[] {
   const found = candidatesByMidi(instrument, combinations, fingerings)
   if (found.size === 0) return []
-  const rank = usualRank(instrument, fingerings)
   const midis = [...found.keys()]
   const notes: Note[] = []
   for (let midi = Math.min(...midis); midi <= Math.max(...midis); midi++) {
-    notes.push(noteOf(instrument, midi, found.get(midi) ?? [], combinations, rank))
+    notes.push(noteOf(instrument, midi, found.get(midi) ?? nothingFound, combinations))
   }
   return notes
 }
@@ -69,35 +69,66 @@ export function playedCandidate(note: Note): Candidate | null {
 /** Frequency of harmonic n on a route, Hz: `n·c/(2·length)` times the offset of that harmonic. */
 export function harmonicHz(instrument: Instrument, lengthMm: number, harmonic: number): number {
   const offsetCents = instrument.harmonicOffsetsCents[harmonic] ?? 0
-  return ((harmonic * instrument.playedSpeedOfSoundMps * 1000) / (2 * lengthMm)) * 2 ** (offsetCents / 1200)
+  return ((harmonic * instrument.playedSpeedOfSoundMps * 1000) / (2 * lengthMm)) * ratioOfCents(offsetCents)
 }
 
+/** The candidates of one note, each list in the usual order. */
+interface Found {
+  readonly usable: Candidate[]
+  readonly awkward: Candidate[]
+}
+
+/**
+ * Fingerings are gone through in their usual order and harmonics upwards, so that the lists come out in order
+ * and need no sorting.
+ */
 function candidatesByMidi(
   instrument: Instrument,
   combinations: readonly Combination[],
   fingerings: readonly NamedFingering[],
-): ReadonlyMap<number, Candidate[]> {
-  const [lowest, highest] = instrument.harmonics
-  const found = new Map<number, Candidate[]>()
-  const deviations = temperamentDeviations(instrument.reference.temperament)
+): ReadonlyMap<number, Found> {
+  const { a4Hz, temperament } = instrument.reference
+  const order = usualOrder(instrument.valves)
+  const inOrder = fingerings.map((_, i) => i).sort((a, b) => order(fingerings[a]!, fingerings[b]!))
+  const harmonics = harmonicPlaces(instrument)
+  const deviations = temperamentDeviations(temperament)
   const reach = Math.ceil((candidateReachCents + largestOf(deviations) - 50) / 100)
-  for (let i = 0; i < fingerings.length; i++) {
-    const { lengthMm } = combinations[i]!
-    for (let harmonic = lowest; harmonic <= highest; harmonic++) {
-      const hz = harmonicHz(instrument, lengthMm, harmonic)
-      const place = midiCentsOfHz(hz, instrument.reference.a4Hz)
+  const found = new Map<number, Found>()
+  for (const i of inOrder) {
+    const firstHz = (instrument.playedSpeedOfSoundMps * 1000) / (2 * combinations[i]!.lengthMm)
+    const firstCents = midiCentsOfHz(firstHz, a4Hz)
+    for (const { harmonic, ratio, cents } of harmonics) {
+      const place = firstCents + cents
       const near = Math.round(place / 100)
       for (let midi = near - reach; midi <= near + reach; midi++) {
         const errorCents = place - 100 * midi - deviations[pitchClass(midi)]!
         if (Math.abs(errorCents) > candidateReachCents) continue
-        const candidate = candidateOf(fingerings[i]!, harmonic, hz, errorCents)
-        const present = found.get(midi)
-        if (present === undefined) found.set(midi, [candidate])
-        else present.push(candidate)
+        const candidate = candidateOf(fingerings[i]!, harmonic, firstHz * ratio, errorCents)
+        keep(found, midi, candidate)
       }
     }
   }
   return found
+}
+
+/** The harmonics of the compass, each with its interval above the first, its measured offset included. */
+function harmonicPlaces({ harmonics: [lowest, highest], harmonicOffsetsCents }: Instrument) {
+  return Array.from({ length: highest - lowest + 1 }, (_, i) => {
+    const harmonic = lowest + i
+    const offsetCents = harmonicOffsetsCents[harmonic] ?? 0
+    const cents = centsBetween(1, harmonic) + offsetCents
+    return { harmonic, cents, ratio: harmonic * ratioOfCents(offsetCents) }
+  })
+}
+
+function keep(found: Map<number, Found>, midi: number, candidate: Candidate): void {
+  let present = found.get(midi)
+  if (present === undefined) {
+    present = { usable: [], awkward: [] }
+    found.set(midi, present)
+  }
+  if (awkwardHarmonics.has(candidate.harmonic)) present.awkward.push(candidate)
+  else present.usable.push(candidate)
 }
 
 /** The largest of some deviations, whatever its sign. */
@@ -114,24 +145,13 @@ function candidateOf(
   return { fingering: name, pressed, semitones, harmonic, hz, errorCents }
 }
 
-type Rank = (candidate: Candidate) => number
-
-/** Position of a candidate in the usual order; those on awkward harmonics come after all others. */
-function usualRank(instrument: Instrument, fingerings: readonly NamedFingering[]): Rank {
-  const order = [...fingerings].sort(usualOrder(instrument.valves))
-  const rank = new Map(order.map((fingering, i) => [fingering.name, i]))
-  return ({ fingering, harmonic }) =>
-    (rank.get(fingering) ?? order.length) + (awkwardHarmonics.has(harmonic) ? order.length + 1 : 0)
-}
-
 function noteOf(
   instrument: Instrument,
   midi: number,
-  unsorted: readonly Candidate[],
+  { usable, awkward }: Found,
   combinations: readonly Combination[],
-  rank: Rank,
 ): Note {
-  const candidates = [...unsorted].sort((a, b) => rank(a) - rank(b) || a.harmonic - b.harmonic)
+  const candidates = [...usable, ...awkward]
   const hz = targetHz(midi, instrument.reference)
   const chosen = instrument.chosen[midi]
   return {
@@ -139,7 +159,7 @@ function noteOf(
     writtenMidi: writtenMidi(midi, instrument.transposition),
     targetHz: hz,
     candidates,
-    usual: candidates.find(({ harmonic }) => !awkwardHarmonics.has(harmonic)) ?? null,
+    usual: usable[0] ?? null,
     nearest: nearestOf(candidates),
     chosen: chosen === undefined ? null : chosenCandidate(instrument, chosen, hz, combinations),
   }

@@ -20,10 +20,13 @@ export function usualOrder(valves: readonly Valve[]): (a: NamedFingering, b: Nam
 function switchedSemitones(valves: readonly Valve[]): (fingering: NamedFingering) => number {
   const isCutOff = valves.length > 1 && valves.every(({ semitones }) => semitones < 0)
   if (isCutOff) return ({ semitones }) => semitones
+  const ascending = valves.reduce((bits, valve, i) => (valve.semitones < 0 ? bits | (1 << i) : bits), 0)
   return ({ semitones, down }) => {
-    const inUse = valves.filter((_, i) => (down & (1 << i)) !== 0)
-    if (inUse.every((valve) => valve.semitones >= 0)) return Math.abs(semitones)
-    return inUse.reduce((sum, valve) => sum + Math.abs(valve.semitones), 0)
+    if ((down & ascending) === 0) return Math.abs(semitones)
+    return valves.reduce(
+      (sum, valve, i) => ((down & (1 << i)) === 0 ? sum : sum + Math.abs(valve.semitones)),
+      0,
+    )
   }
 }
 
