@@ -1,6 +1,7 @@
 import Papa from 'papaparse'
 import { plainNoteName } from '#shared/pitch/noteName.ts'
-import type { Candidate, Note } from '#shared/tuning/notes.ts'
+import type { Candidate } from '#shared/tuning/candidates.ts'
+import type { Note } from '#shared/tuning/notes.ts'
 import type { DesignTables, ShownTable } from './tables.ts'
 
 type Cell = string | number | boolean | null

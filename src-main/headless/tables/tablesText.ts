@@ -1,5 +1,6 @@
 import { noteName } from '#shared/pitch/noteName.ts'
-import { type Candidate, type Note, playedCandidate } from '#shared/tuning/notes.ts'
+import type { Candidate } from '#shared/tuning/candidates.ts'
+import { type Note, playedCandidate } from '#shared/tuning/notes.ts'
 import { alignedTable, type Column } from '../alignedTable.ts'
 import { fixed, semitoneText, signedCents } from '../figures.ts'
 import { shown } from '../shown.ts'
