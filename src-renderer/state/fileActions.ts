@@ -1,0 +1,116 @@
+import type { OpenAnswer } from '#shared/bridge/bridge.ts'
+import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
+import type { Workbook } from '#shared/workbook/workbook.ts'
+import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
+import { create } from 'zustand'
+import { bridge } from '../bridge/bridge.ts'
+import { useView } from './viewStore.ts'
+import { showWorkbook, useWorkbook } from './workbookStore.ts'
+
+/** The file behind the workbook, and what is being said or asked about it. */
+export interface FileState {
+  /** The workbook as it was last read or written; `null` when it never was. */
+  readonly saved: Workbook | null
+  /** Name of the current file; `null` when there is none. */
+  readonly fileName: string | null
+  /** Something that went wrong, until it is read. */
+  readonly trouble: Trouble | null
+  /** What waits for an answer about unsaved work. */
+  readonly pending: (() => void) | null
+}
+
+export interface Trouble {
+  readonly title: string
+  readonly message: string
+}
+
+export const useFile = create<FileState>()(() => ({ saved: null, fileName: null, trouble: null, pending: null }))
+
+/** Whether the open workbook holds work that no file has. */
+export function isDirty(): boolean {
+  const { workbook } = useWorkbook.getState()
+  return workbook !== null && workbook !== useFile.getState().saved
+}
+
+/** Hook form of `isDirty`. */
+export function useDirty(): boolean {
+  const workbook = useWorkbook((state) => state.workbook)
+  const saved = useFile((state) => state.saved)
+  return workbook !== null && workbook !== saved
+}
+
+/** Does something that replaces the open workbook, after asking about unsaved work. */
+export function whenKept(proceed: () => void): void {
+  if (isDirty()) useFile.setState({ pending: proceed })
+  else proceed()
+}
+
+/** Shows a workbook that has no file yet; an example or a new one counts as unsaved once it is edited. */
+export function startWorkbook(workbook: Workbook | null, { unsaved = false } = {}): void {
+  void bridge.releaseFile()
+  show(workbook, unsaved ? null : workbook, null)
+}
+
+function show(workbook: Workbook | null, saved: Workbook | null, fileName: string | null): void {
+  showWorkbook(workbook)
+  useFile.setState({ saved, fileName, trouble: null, pending: null })
+  useView.setState({ designId: workbook?.designs[0]?.id ?? null, selection: null, loopId: null, hidden: new Set() })
+}
+
+/** Opens a file by the form's own dialog. */
+export function openByDialog(): void {
+  whenKept(() => void bridge.openWorkbook().then(takeAnswer))
+}
+
+/** Opens a file of the recent list. */
+export function openRecent(id: string): void {
+  whenKept(() => void bridge.openRecent(id).then(takeAnswer))
+}
+
+/** Shows what a form read, or says why not; what was open stays open unless the new text is a workbook. */
+export async function takeAnswer(answer: OpenAnswer): Promise<void> {
+  if (answer.kind === 'cancelled') return
+  if (answer.kind === 'failed') {
+    useFile.setState({ trouble: { title: 'The file could not be read', message: answer.message } })
+    return
+  }
+  const opened = openWorkbook(answer.text)
+  if (!opened.ok) {
+    const title = `${answer.name} was not opened`
+    useFile.setState({ trouble: { title, message: opened.failure.message } })
+    return
+  }
+  await bridge.adoptFile(answer.ticket)
+  show(opened.workbook, opened.workbook, answer.name)
+}
+
+/** Saves to the current file, or asks for one. Says whether the work is kept. */
+export function save(): Promise<boolean> {
+  return write((text, name) => bridge.saveWorkbook(text, name))
+}
+
+/** Saves under another name. */
+export function saveAs(): Promise<boolean> {
+  return write((text, name) => bridge.saveWorkbookAs(text, name))
+}
+
+async function write(by: (text: string, name: string) => ReturnType<typeof bridge.saveWorkbook>): Promise<boolean> {
+  const { workbook } = useWorkbook.getState()
+  if (workbook === null) return true
+  const answer = await by(writeWorkbook(workbook), `${fileNameOf(workbook.name)}.ferrule`)
+  if (answer.kind === 'saved') {
+    useFile.setState({ saved: workbook, fileName: answer.name })
+    return true
+  }
+  if (answer.kind === 'failed') {
+    useFile.setState({ trouble: { title: 'The workbook was not saved', message: answer.message } })
+  }
+  return false
+}
+
+/** A workbook's name without what file systems refuse. */
+export function fileNameOf(name: string): string {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: file systems refuse them
+  const clean = name.replace(/[<>:"/\\|?*\u0000-\u001f]+/g, ' ').trim().replace(/\.+$/, '').slice(0, 80)
+  return clean === '' ? 'Workbook' : clean
+}
