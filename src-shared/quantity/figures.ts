@@ -1,0 +1,58 @@
+import { inchMm } from './units.ts'
+
+/** What stands where there is no figure. */
+const noFigure = '—'
+
+/**
+ * A figure for people: a fixed number of decimals, a true minus sign, and no sign on what rounds to zero. A value
+ * that is not finite is written as a dash.
+ *
+ * @example plainFigure(-12.345, 1) // '−12.3'
+ */
+export function plainFigure(value: number, digits: number): string {
+  if (!Number.isFinite(value)) return noFigure
+  const size = Math.abs(value).toFixed(digits)
+  return value < 0 && Number(size) !== 0 ? `−${size}` : size
+}
+
+/**
+ * Cents for people: sharp has a plus, flat a true minus, what rounds to zero neither. A value that is not finite
+ * is written as a dash.
+ *
+ * @example signedCents(7.86) // '+7.9'
+ */
+export function signedCents(cents: number, digits = 1): string {
+  const figure = plainFigure(cents, digits)
+  return cents > 0 && Number(figure) !== 0 && figure !== noFigure ? `+${figure}` : figure
+}
+
+/**
+ * A length for people with its unit, in millimetres or decimal inches. One decimal for millimetres and three for
+ * inches unless told: what a bench can hold.
+ *
+ * @example lengthText(25.4, 'in') // '1.000 in'
+ */
+export function lengthText(lengthMm: number, unit: 'mm' | 'in', digits = unit === 'mm' ? 1 : 3): string {
+  if (!Number.isFinite(lengthMm)) return noFigure
+  return `${plainFigure(unit === 'mm' ? lengthMm : lengthMm / inchMm, digits)} ${unit}`
+}
+
+/**
+ * A length for people in inches and the nearest fraction of one, in lowest terms. `finest` is the denominator to
+ * round to.
+ *
+ * @example inchFractionText(30.1625) // '1 3/16 in'
+ */
+export function inchFractionText(lengthMm: number, finest: 2 | 4 | 8 | 16 | 32 | 64 = 64): string {
+  const parts = Math.round((Math.abs(lengthMm) / inchMm) * finest)
+  if (!Number.isFinite(parts)) return noFigure
+  const fraction = lowestTerms(parts % finest, finest)
+  const whole = Math.floor(parts / finest)
+  const size = [whole === 0 && fraction ? '' : String(whole), fraction].filter(Boolean).join(' ')
+  return `${lengthMm < 0 && parts > 0 ? '−' : ''}${size} in`
+}
+
+function lowestTerms(numerator: number, denominator: number): string {
+  if (numerator === 0) return ''
+  return numerator % 2 === 0 ? lowestTerms(numerator / 2, denominator / 2) : `${numerator}/${denominator}`
+}

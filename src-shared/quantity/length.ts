@@ -1,0 +1,51 @@
+import { calculationOf, type Field } from './calculation.ts'
+import { type Bounds, type Refusal, Refused, readingOf, withinBounds } from './reading.ts'
+import { inchMm, type LengthUnit } from './units.ts'
+
+/** A typed length: millimetres, or why it was not taken. */
+export type Reading = { readonly ok: true; readonly mm: number } | Refusal
+
+/** How a length field reads. The unit of bare numbers is millimetres unless told. */
+export interface LengthOptions extends Bounds {
+  readonly defaultUnit?: 'mm' | 'in'
+}
+
+const unitOfNumbers = {
+  mm: { symbol: 'mm', lengthMm: 1 },
+  in: { symbol: 'inch', lengthMm: inchMm },
+} as const
+
+/**
+ * Reads a typed length: a number (`62.5`, `12,5`), a fraction (`1 3/16`), with a unit (µm, mm, cm, m, in, ft,
+ * thou) or the marks `'` and `"`, or a calculation with them (`2*62.5 + pi*19`, `sqrt(3) * 2 cm`).
+ *
+ * Bare numbers are in the default unit. A bare number added to a length is taken only where every unit typed is
+ * the default one. What could mean two things is refused, never guessed: `1,000`, `2 ft 3`, `9-1/2`, `5 + 2 in`
+ * in a field of millimetres. Lengths below 0 are taken unless `atLeast` says otherwise; bounds are in mm.
+ * Whatever the text, the answer is a finite number or a refusal.
+ *
+ * @example readLength('2 ft 9 in') // { ok: true, mm: 838.2 }
+ * @example readLength('1 3/16', { defaultUnit: 'in' }) // { ok: true, mm: 30.1625 }
+ */
+export function readLength(text: string, options: LengthOptions = {}): Reading {
+  return readingOf(() => {
+    const ofNumbers = unitOfNumbers[options.defaultUnit ?? 'mm']
+    const { value, power, units } = calculationOf(text, lengthField(ofNumbers))
+    const isBare = power === 0 && units.length === 0
+    if (!isBare && power !== 1) throw new Refused('dimension', text.trim(), wanted)
+    const mm = isBare ? value * ofNumbers.lengthMm : value
+    return { ok: true, mm: withinBounds(mm, options, 'mm', text.trim()) }
+  })
+}
+
+const wanted = 'a length such as 12.5 mm, 1 3/16 in or 2*62.5 + pi*19'
+
+function lengthField(ofNumbers: Pick<LengthUnit, 'symbol' | 'lengthMm'>): Field {
+  return {
+    wanted,
+    words: 'mm, cm, m, µm, in, ft or thou, in small letters',
+    takesUnits: true,
+    bareMm: (units) =>
+      units.every((unit) => unit.symbol === ofNumbers.symbol) ? ofNumbers.lengthMm : undefined,
+  }
+}

@@ -1,0 +1,92 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { inchFractionText, lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { readLength } from '#shared/quantity/length.ts'
+
+const anyNumber = fc.double()
+
+describe('cents for people', () => {
+  test('have a plus when sharp and a true minus when flat', () => {
+    expect(signedCents(7.86)).toBe('+7.9')
+    expect(signedCents(-1.74)).toBe('−1.7')
+    expect(signedCents(37.94, 0)).toBe('+38')
+  })
+
+  test.each([0, -0, 0.04, -0.04])('have no sign when %d rounds to zero', (cents) => {
+    expect(signedCents(cents)).toBe('0.0')
+  })
+
+  test('have a dash where there is no figure', () => {
+    expect(signedCents(Number.NaN)).toBe('—')
+    expect(signedCents(Number.POSITIVE_INFINITY)).toBe('—')
+  })
+})
+
+describe('a plain figure', () => {
+  test('has the decimals asked for', () => {
+    expect(plainFigure(345.8665, 1)).toBe('345.9')
+    expect(plainFigure(-3, 0)).toBe('−3')
+  })
+})
+
+describe('a length for people', () => {
+  test('is in tenths of a millimetre or thousandths of an inch unless told', () => {
+    expect(lengthText(486.54, 'mm')).toBe('486.5 mm')
+    expect(lengthText(25.4, 'in')).toBe('1.000 in')
+    expect(lengthText(22.606, 'in', 2)).toBe('0.89 in')
+  })
+
+  test('has a dash without a unit where there is no figure', () => {
+    expect(lengthText(Number.NaN, 'mm')).toBe('—')
+    expect(inchFractionText(Number.POSITIVE_INFINITY)).toBe('—')
+    expect(inchFractionText(Number.MAX_VALUE)).toBe('—')
+  })
+
+  test.each([
+    [0, '0 in'],
+    [-0.1, '0 in'],
+    [25.4, '1 in'],
+    [12.7, '1/2 in'],
+    [30.1625, '1 3/16 in'],
+    [-30.1625, '−1 3/16 in'],
+    [25.3, '1 in'],
+    [25.1, '63/64 in'],
+  ])('%f mm is %s in fractions', (lengthMm, expected) => {
+    expect(inchFractionText(lengthMm)).toBe(expected)
+  })
+
+  test('can be rounded to a coarser fraction', () => {
+    expect(inchFractionText(30.1625, 8)).toBe('1 1/4 in')
+  })
+
+  test('can be typed back in, to its last decimal', () => {
+    const length = fc.double({ min: -10_000, max: 10_000, noNaN: true })
+    const back = (text: string) => {
+      const reading = readLength(text)
+      return reading.ok ? reading.mm : Number.NaN
+    }
+    fc.assert(
+      fc.property(length, (lengthMm) => {
+        expect(Math.abs(back(lengthText(lengthMm, 'mm')) - lengthMm)).toBeLessThan(0.0501)
+        expect(Math.abs(back(lengthText(lengthMm, 'in')) - lengthMm)).toBeLessThan(0.0128)
+        expect(Math.abs(back(inchFractionText(lengthMm)) - lengthMm)).toBeLessThan(0.199)
+      }),
+    )
+  })
+})
+
+describe('every figure', () => {
+  test('is free of NaN, infinity, hyphens and a signed zero', () => {
+    fc.assert(
+      fc.property(anyNumber, fc.integer({ min: 0, max: 4 }), (value, digits) => {
+        const figures = [
+          plainFigure(value, digits),
+          signedCents(value, digits),
+          lengthText(value, 'in', digits),
+          inchFractionText(value),
+        ]
+        for (const figure of figures) expect(figure).not.toMatch(/NaN|Infinity|-|[+−]0(\.0*)?( in)?$/)
+      }),
+    )
+  })
+})
