@@ -1,6 +1,7 @@
+import type { Piece } from './pieces.ts'
 import { Refused } from './reading.ts'
 import type { Token } from './tokens.ts'
-import { type LengthUnit, lengthUnit } from './units.ts'
+import { inMillimetres, type LengthUnit, lengthUnit } from './units.ts'
 
 /** A number or mixed fraction with the unit typed after it (`12`, `1 3/16 in`), or several (`2 ft 9 in`). */
 export interface Amount {
@@ -13,12 +14,11 @@ interface Term {
   /** The number as a formula: `12`, `(1+3/16)`. */
   readonly number: string
   readonly unit: LengthUnit | undefined
+  /** Whether it is a mixed fraction, `1 3/16`. */
+  readonly isMixed: boolean
   /** As typed, for messages. */
   readonly found: string
 }
-
-/** What a formula is made of. */
-export type Piece = Amount | Token
 
 /**
  * Joins the tokens of each number, mixed fraction and unit into an amount, and amounts that follow each other
@@ -48,8 +48,8 @@ function pieceAt(tokens: readonly Token[], at: number): { piece: Piece; length: 
   const word = tokens[at + numberLength]
   const unit = word?.kind === 'word' ? lengthUnit(word.text) : undefined
   const length = unit ? numberLength + 1 : numberLength
-  const found = asTyped(tokens.slice(at, at + length))
-  return { piece: { kind: 'amount', terms: [{ number, unit, found }] }, length }
+  const found = textOf(tokens.slice(at, at + length))
+  return { piece: { kind: 'amount', terms: [{ number, unit, isMixed: numberLength > 1, found }] }, length }
 }
 
 /** The number at a place as a formula, and how many tokens it takes. */
@@ -63,14 +63,16 @@ function compoundOf(before: Piece | undefined, piece: Piece): Amount | undefined
   if (before?.kind !== 'amount' || piece.kind !== 'amount') return undefined
   const larger = before.terms.at(-1)?.unit
   const smaller = piece.terms[0]?.unit
-  if (!larger || smaller?.family !== larger.family || smaller.lengthMm >= larger.lengthMm) return undefined
+  if (!larger || smaller?.family !== larger.family) return undefined
+  if (inMillimetres(1, smaller) >= inMillimetres(1, larger)) return undefined
   return { kind: 'amount', terms: [...before.terms, ...piece.terms] }
 }
 
 function refuseDashedFraction(tokens: readonly Token[], at: number): void {
   const [whole, dash, numerator] = tokens.slice(at, at + 3)
   const dashed = isWhole(whole) && dash?.text === '-' && isFraction(tokens, at + 2)
-  if (!dashed || dash?.spaced || numerator?.spaced) return
+  const isDenominator = tokens[at - 1]?.text === '/'
+  if (!dashed || isDenominator || dash?.spaced || numerator?.spaced) return
   const [a, , b, , c] = tokens.slice(at, at + 5).map((token) => token.text)
   throw new Refused('ambiguous', `${a}-${b}/${c}`, `${a} ${b}/${c}, or ${a} - ${b}/${c} with spaces`)
 }
@@ -83,7 +85,7 @@ function isWhole(token: Token | undefined): boolean {
   return token?.kind === 'number' && /^\d+$/.test(token.text)
 }
 
-function asTyped(tokens: readonly Token[]): string {
+function textOf(tokens: readonly Token[]): string {
   return tokens
     .map((token) => (token.spaced ? ` ${token.text}` : token.text))
     .join('')

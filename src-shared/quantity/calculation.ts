@@ -1,6 +1,7 @@
 import { formulaOf } from './formula.ts'
 import { type Magnitude, magnitudeOf } from './magnitude.ts'
 import { parsed } from './parser.ts'
+import { functionNames } from './pieces.ts'
 import { Refused } from './reading.ts'
 import { type Token, tokensOf } from './tokens.ts'
 import { type LengthUnit, lengthUnit } from './units.ts'
@@ -11,9 +12,8 @@ export interface Field {
   readonly wanted: string
   /** The words that may be used, for people. */
   readonly words: string
-  readonly takesUnits: boolean
-  /** What a bare number is worth that is added to a length in these units, mm each; `undefined`: not clear. */
-  readonly bareMm: (units: readonly LengthUnit[]) => number | undefined
+  /** The unit of bare numbers in a field of lengths. */
+  readonly bareUnit?: LengthUnit
 }
 
 /** A typed calculation worked out, with the units that stood in it. */
@@ -33,15 +33,16 @@ export function calculationOf(text: string, field: Field): Calculation {
   const tokens = tokensOf(typed)
   for (const token of tokens) refuseForeignWord(token, field)
   const formula = formulaOf(tokens)
-  const bareMm = field.bareMm(formula.units)
-  const magnitude = magnitudeOf(treeOf(formula.text, typed, field), { bareMm, typed })
+  // With another unit in the text, a number without one could be meant in either.
+  const isClear = formula.units.every((unit) => unit === field.bareUnit)
+  const bareUnit = isClear ? field.bareUnit : undefined
+  const magnitude = magnitudeOf(treeOf(formula.text, typed, field), { bareUnit, typed })
   return { ...magnitude, units: formula.units }
 }
 
-const namesOfEveryField = new Set(['pi', 'sqrt', 'abs'])
-
-function refuseForeignWord({ kind, text }: Token, { takesUnits, words }: Field): void {
-  if (kind !== 'word' || namesOfEveryField.has(text) || (takesUnits && lengthUnit(text))) return
+function refuseForeignWord({ kind, text }: Token, { bareUnit, words }: Field): void {
+  if (kind !== 'word' || text === 'pi' || functionNames.has(text)) return
+  if (bareUnit && lengthUnit(text)) return
   throw new Refused('unknown', text, words)
 }
 

@@ -1,6 +1,6 @@
-import { calculationOf, type Field } from './calculation.ts'
+import { calculationOf } from './calculation.ts'
 import { type Bounds, type Refusal, Refused, readingOf, withinBounds } from './reading.ts'
-import { inchMm, type LengthUnit } from './units.ts'
+import { inch, inMillimetres, millimetre } from './units.ts'
 
 /** A typed length: millimetres, or why it was not taken. */
 export type Reading = { readonly ok: true; readonly mm: number } | Refusal
@@ -10,10 +10,7 @@ export interface LengthOptions extends Bounds {
   readonly defaultUnit?: 'mm' | 'in'
 }
 
-const unitOfNumbers = {
-  mm: { symbol: 'mm', lengthMm: 1 },
-  in: { symbol: 'inch', lengthMm: inchMm },
-} as const
+const bareUnits = { mm: millimetre, in: inch } as const
 
 /**
  * Reads a typed length: a number (`62.5`, `12,5`), a fraction (`1 3/16`), with a unit (µm, mm, cm, m, in, ft,
@@ -29,23 +26,14 @@ const unitOfNumbers = {
  */
 export function readLength(text: string, options: LengthOptions = {}): Reading {
   return readingOf(() => {
-    const ofNumbers = unitOfNumbers[options.defaultUnit ?? 'mm']
-    const { value, power, units } = calculationOf(text, lengthField(ofNumbers))
+    const bareUnit = bareUnits[options.defaultUnit ?? 'mm']
+    const { value, power, units } = calculationOf(text, { wanted, words, bareUnit })
     const isBare = power === 0 && units.length === 0
     if (!isBare && power !== 1) throw new Refused('dimension', text.trim(), wanted)
-    const mm = isBare ? value * ofNumbers.lengthMm : value
+    const mm = isBare ? inMillimetres(value, bareUnit) : value
     return { ok: true, mm: withinBounds(mm, options, 'mm', text.trim()) }
   })
 }
 
 const wanted = 'a length such as 12.5 mm, 1 3/16 in or 2*62.5 + pi*19'
-
-function lengthField(ofNumbers: Pick<LengthUnit, 'symbol' | 'lengthMm'>): Field {
-  return {
-    wanted,
-    words: 'mm, cm, m, µm, in, ft or thou, in small letters',
-    takesUnits: true,
-    bareMm: (units) =>
-      units.every((unit) => unit.symbol === ofNumbers.symbol) ? ofNumbers.lengthMm : undefined,
-  }
-}
+const words = 'mm, cm, m, µm, in, ft or thou, in small letters'

@@ -7,7 +7,7 @@ import type {
   SymbolNode,
 } from 'mathjs/number'
 import { Refused } from './reading.ts'
-import { lengthUnit } from './units.ts'
+import { inMillimetres, type LengthUnit } from './units.ts'
 
 /** A number with its dimension: millimetres to the `power`; power 0 is a bare number. */
 export interface Magnitude {
@@ -17,18 +17,18 @@ export interface Magnitude {
 
 /** What a formula is worked out with. */
 export interface Terms {
-  /** What a bare number means that is added to a length, mm each; `undefined` when that is not clear. */
-  readonly bareMm: number | undefined
+  /** The unit of a bare number that is added to a length; `undefined` when that is not clear. */
+  readonly bareUnit: LengthUnit | undefined
   /** The text as typed, for messages. */
   readonly typed: string
 }
 
 /**
- * Works out the tree of a formula. Only numbers, brackets, pi, the symbols of units, + − * / ^, `sqrt` and `abs` are
+ * Works out the tree of a formula. Only numbers, brackets, `pi`, `mm`, + − * / ^, `sqrt` and `abs` are
  * allowed in it; anything else is refused. The value may still be infinite or not a number.
  *
  * @throws Refused
- * @example magnitudeOf(parsed('2*mm'), { bareMm: 1, typed: '2 mm' }) // { value: 2, power: 1 }
+ * @example magnitudeOf(parsed('2*mm'), { bareUnit: millimetre, typed: '2 mm' }) // { value: 2, power: 1 }
  */
 export function magnitudeOf(node: MathNode, terms: Terms): Magnitude {
   switch (node.type) {
@@ -54,9 +54,8 @@ function constant(node: ConstantNode, terms: Terms): Magnitude {
 
 function named(name: string): Magnitude {
   if (name === 'pi') return { value: Math.PI, power: 0 }
-  const lengthMm = lengthUnit(name)?.lengthMm
-  if (lengthMm === undefined) throw new Refused('unknown', name, 'units and pi')
-  return { value: lengthMm, power: 1 }
+  if (name === 'mm') return { value: 1, power: 1 }
+  throw new Refused('unknown', name, 'units and pi')
 }
 
 function functionValue(node: FunctionNode, terms: Terms): Magnitude {
@@ -106,7 +105,8 @@ function sum(a: Magnitude, b: Magnitude, terms: Terms): Magnitude {
   if (a.power + b.power !== 1 || a.power * b.power !== 0) {
     throw new Refused('dimension', terms.typed, 'lengths added to lengths')
   }
-  if (terms.bareMm === undefined) throw new Refused('ambiguous', terms.typed, 'a unit after every number')
-  const inMm = ({ value, power }: Magnitude) => (power === 0 ? value * terms.bareMm! : value)
+  const { bareUnit } = terms
+  if (!bareUnit) throw new Refused('ambiguous', terms.typed, 'a unit after every number')
+  const inMm = ({ value, power }: Magnitude) => (power === 0 ? inMillimetres(value, bareUnit) : value)
   return { value: inMm(a) + inMm(b), power: 1 }
 }

@@ -26,8 +26,6 @@ export function readNumber(text: string, options: NumberOptions = {}): NumberRea
     const { value } = calculationOf(withoutUnit(text, units), {
       wanted: `a number such as 12.5 ${units[0] ?? ''}`.trim(),
       words: units.length === 0 ? 'a number without a unit' : units.join(' or '),
-      takesUnits: false,
-      bareMm: () => undefined,
     })
     return { ok: true, value: withinBounds(value, options, units[0] ?? '', text.trim()) }
   })

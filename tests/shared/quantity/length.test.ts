@@ -43,8 +43,10 @@ describe('a typed length', () => {
     ['½ in', 12.7],
     ['1/2 in', 12.7],
     ['156/8 in', 495.3],
+    ['5/8-1/4', 0.375],
+    ['9 - 1/2', 8.5],
     ['2*9 1/2 in', 482.6],
-    ['100 / 1 1/4', 80],
+    ['100 / (1 1/4)', 80],
   ])('%s has its fraction: %f mm', (text, expected) => {
     expect(mm(text)).toBeCloseTo(expected, 9)
   })
@@ -55,6 +57,13 @@ describe('a typed length', () => {
       expect(mm(text)).toBeCloseTo(838.2, 9)
     },
   )
+
+  test('in inches is free of the noise of binary arithmetic', () => {
+    expect(mm('12"')).toBe(304.8)
+    expect(mm('12', { defaultUnit: 'in' })).toBe(304.8)
+    expect(mm('35 thou')).toBe(0.889)
+    expect(mm('62.1 mm')).toBe(62.1)
+  })
 
   test('has a fraction after feet', () => {
     expect(mm(`2' 9 1/2"`)).toBeCloseTo(850.9, 9)
@@ -128,6 +137,12 @@ describe('a length that is refused', () => {
     '100/2 pi',
     '10/(3+4) mm',
     '9 mm^2 / 3 mm',
+    '(9) in^2 / (3 in)',
+    '10/sqrt(4) pi',
+    '100 / 1 1/4',
+    '½½',
+    '1½½',
+    '9 in 2 ft 3 in',
     '9 in 2 ft',
   ])('%s can mean two things', (text) => {
     expect(code(text)).toBe('ambiguous')
@@ -160,6 +175,8 @@ describe('a length that is refused', () => {
     '1:3',
     'pi.toString',
     'sqrt',
+    'sqrt 4',
+    '4 sqrt',
     'sqrt(1)(2)(3) pi(',
     '12 in in',
     '12 mm in',
@@ -233,6 +250,8 @@ describe('whatever is typed', () => {
   const oddities = [
     'pi',
     'sqrt',
+    'sqrt 4',
+    '4 sqrt',
     'abs(',
     '½',
     'e',
