@@ -1,24 +1,7 @@
-import type { Piece } from './pieces.ts'
+import type { Amount, Piece } from './pieces.ts'
 import { Refused } from './reading.ts'
 import type { Token } from './tokens.ts'
-import { inMillimetres, type LengthUnit, lengthUnit } from './units.ts'
-
-/** A number or mixed fraction with the unit typed after it (`12`, `1 3/16 in`), or several (`2 ft 9 in`). */
-export interface Amount {
-  readonly kind: 'amount'
-  /** One term, or the terms of a compound from the largest unit down. */
-  readonly terms: readonly Term[]
-}
-
-interface Term {
-  /** The number as a formula: `12`, `(1+3/16)`. */
-  readonly number: string
-  readonly unit: LengthUnit | undefined
-  /** Whether it is a mixed fraction, `1 3/16`. */
-  readonly isMixed: boolean
-  /** As typed, for messages. */
-  readonly found: string
-}
+import { inMillimetres, lengthUnit } from './units.ts'
 
 /**
  * Joins the tokens of each number, mixed fraction and unit into an amount, and amounts that follow each other

@@ -1,6 +1,22 @@
-import type { Amount } from './amounts.ts'
 import type { Token } from './tokens.ts'
 import { type LengthUnit, lengthUnit } from './units.ts'
+
+/** A number or mixed fraction with the unit typed after it (`12`, `1 3/16 in`), or several (`2 ft 9 in`). */
+export interface Amount {
+  readonly kind: 'amount'
+  /** One term, or the terms of a compound from the largest unit down. */
+  readonly terms: readonly Term[]
+}
+
+interface Term {
+  /** The number as a formula: `12`, `(1+3/16)`. */
+  readonly number: string
+  readonly unit: LengthUnit | undefined
+  /** Whether it is a mixed fraction, `1 3/16`. */
+  readonly isMixed: boolean
+  /** As typed, for messages. */
+  readonly found: string
+}
 
 /** What a formula is made of: amounts, and the tokens between them. */
 export type Piece = Amount | Token
