@@ -1,0 +1,72 @@
+import { signedCents } from '#shared/quantity/figures.ts'
+import { memo, type ReactNode } from 'react'
+import { SeriesMark } from '../look/SeriesMark.tsx'
+import type { ChartPoint } from './chartModel.ts'
+import type { CurvesModel } from './curveModels.ts'
+
+interface CurvesTableProps {
+  readonly model: CurvesModel
+  readonly selected: ChartPoint | null
+  readonly onPick: (point: ChartPoint) => void
+}
+
+/** The chart's data as a table: a row a category, a column a design; every cell opens its account. */
+export function CurvesTable({ model, selected, onPick }: CurvesTableProps): ReactNode {
+  return (
+    <table className="figures">
+      <caption className="unseen">{model.title}, cents, sharp positive</caption>
+      <thead>
+        <tr>
+          <th scope="col">{model.heading}</th>
+          {model.series.map(({ id, name, series }) => (
+            <th scope="col" key={id}>
+              <SeriesMark series={series} />
+              <span className="columnName">{name}</span>
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {model.categories.map(({ key, label }, category) => (
+          <tr key={key}>
+            <th scope="row">{label}</th>
+            {model.series.map(({ id, values, notes }, series) => (
+              <Figure
+                key={id}
+                cents={values[category] ?? null}
+                note={notes[category] === label ? null : (notes[category] ?? null)}
+                band={model.bandCents}
+                on={selected?.series === series && selected.category === category}
+                series={series}
+                category={category}
+                onPick={onPick}
+              />
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+interface FigureProps {
+  readonly cents: number | null
+  readonly note: string | null
+  readonly band: number
+  readonly on: boolean
+  readonly series: number
+  readonly category: number
+  readonly onPick: (point: ChartPoint) => void
+}
+
+const Figure = memo(function Figure({ cents, note, band, on, series, category, onPick }: FigureProps): ReactNode {
+  if (cents === null) return <td className="none">·</td>
+  return (
+    <td className={Math.abs(cents) > band ? 'hot' : undefined}>
+      <button type="button" className="cell" aria-pressed={on} onClick={() => onPick({ series, category })}>
+        {note === null ? null : <i>{note}</i>}
+        {signedCents(cents)}
+      </button>
+    </td>
+  )
+})

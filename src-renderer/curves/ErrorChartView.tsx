@@ -1,0 +1,166 @@
+import { signedCents } from '#shared/quantity/figures.ts'
+import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import 'uplot/dist/uPlot.min.css'
+import { useTheme } from '../look/useTheme.ts'
+import type { ChartModel, ChartPoint } from './chartModel.ts'
+import { type ErrorChart, mountErrorChart } from './errorChart.ts'
+import { inksAt } from './inkOfTheme.ts'
+
+interface ErrorChartViewProps {
+  readonly model: ChartModel
+  readonly selected: ChartPoint | null
+  readonly onPick: (point: ChartPoint) => void
+}
+
+/** Narrowest a category may be before the chart scrolls, CSS px. */
+const narrowestCategoryPx = 15
+
+/** The error chart with what surrounds it: size, theme, pointer, keyboard and what a screen reader hears. */
+export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps): ReactNode {
+  const frame = useRef<HTMLDivElement>(null)
+  const host = useRef<HTMLDivElement>(null)
+  const chart = useRef<ErrorChart>(null)
+  const [pointed, setPointed] = useState<ChartPoint | null>(null)
+  const [width, setWidth] = useState(0)
+  const theme = useTheme()
+  // Values change in place; only other categories or designs need another chart.
+  const shape = JSON.stringify([model.categories, model.series.map(({ id, series }) => [id, series])])
+  const latest = useRef(model)
+  latest.current = model
+  const chartWidth = Math.max(width, 72 + narrowestCategoryPx * model.categories.length)
+
+  useLayoutEffect(() => {
+    const observer = new ResizeObserver(([entry]) => setWidth(Math.floor(entry?.contentRect.width ?? 0)))
+    if (frame.current) observer.observe(frame.current)
+    return () => observer.disconnect()
+  }, [])
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the shape stands for the model's categories and series
+  useEffect(() => {
+    const element = host.current
+    if (element === null || width === 0) return
+    const height = element.clientHeight
+    const mounted = mountErrorChart(element, latest.current, inksAt(element), { width: chartWidth, height })
+    chart.current = mounted
+    return () => {
+      chart.current = null
+      mounted.destroy()
+    }
+  }, [shape, theme, chartWidth, width === 0])
+
+  useEffect(() => chart.current?.update(model, pointed ?? selected), [model, pointed, selected])
+
+  const key = (event: KeyboardEvent): void => {
+    if (event.key === 'Enter' && pointed !== null) return onPick(pointed)
+    if (event.key === 'Escape') return setPointed(null)
+    const next = stepped(model, pointed ?? selected, event.key)
+    if (next === null) return
+    event.preventDefault()
+    setPointed(next)
+  }
+  const at = (event: PointerEvent): ChartPoint | null => chart.current?.pointAt(event.clientX, event.clientY) ?? null
+  const place = pointed === null ? null : (chart.current?.place(pointed) ?? null)
+
+  return (
+    <div className="chartFrame" ref={frame}>
+      {/* biome-ignore lint/a11y/useSemanticElements: a chart is no fieldset */}
+      <div
+        className="chart"
+        role="group"
+        aria-roledescription="chart"
+        aria-label={`${model.title}, cents. Arrow keys read the values, Enter shows the account.`}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: its values are read and picked with the keyboard
+        tabIndex={0}
+        onKeyDown={key}
+        onBlur={() => setPointed(null)}
+        onPointerMove={(event) => setPointed((present) => sameOr(present, at(event)))}
+        onPointerLeave={() => setPointed(null)}
+        onClick={(event) => {
+          const point = chart.current?.pointAt(event.clientX, event.clientY)
+          if (point) onPick(point)
+        }}
+      >
+        <div className="plot" ref={host} style={{ width: chartWidth || undefined }} />
+        {place === null || pointed === null ? null : <Tip model={model} point={pointed} {...place} width={chartWidth} />}
+      </div>
+      <p className="unseen" aria-live="polite">
+        {pointed === null ? '' : spoken(model, pointed)}
+      </p>
+    </div>
+  )
+}
+
+function sameOr(present: ChartPoint | null, next: ChartPoint | null): ChartPoint | null {
+  const same = present?.category === next?.category && present?.series === next?.series
+  return same ? present : next
+}
+
+/** The point that an arrow key leads to; `null` for other keys. */
+function stepped(model: ChartModel, from: ChartPoint | null, key: string): ChartPoint | null {
+  const last = { series: model.series.length - 1, category: model.categories.length - 1 }
+  if (last.series < 0 || last.category < 0) return null
+  const start = from ?? { series: 0, category: -1 }
+  const within = (value: number, most: number): number => Math.min(most, Math.max(0, value))
+  switch (key) {
+    case 'ArrowRight':
+      return { ...start, category: within(start.category + 1, last.category) }
+    case 'ArrowLeft':
+      return { ...start, category: within(start.category - 1, last.category) }
+    case 'ArrowDown':
+      return { category: within(start.category, last.category), series: within(start.series + 1, last.series) }
+    case 'ArrowUp':
+      return { category: within(start.category, last.category), series: within(start.series - 1, last.series) }
+    case 'Home':
+      return { ...start, category: 0 }
+    case 'End':
+      return { ...start, category: last.category }
+    default:
+      return null
+  }
+}
+
+function spoken(model: ChartModel, { series, category }: ChartPoint): string {
+  const line = model.series[series]
+  const value = line?.values[category]
+  const label = model.categories[category]?.label ?? ''
+  if (line === undefined || value === null || value === undefined) return `${label}: no value`
+  return `${line.name}, ${line.notes[category] ?? label}: ${signedCents(value)} cents`
+}
+
+interface TipProps {
+  readonly model: ChartModel
+  readonly point: ChartPoint
+  readonly left: number
+  readonly top: number
+  readonly width: number
+}
+
+function Tip({ model, point, left, top, width }: TipProps): ReactNode {
+  const rows = useMemo(
+    () =>
+      model.series.flatMap(({ id, name, values, notes }, i) => {
+        const value = values[point.category]
+        return value === null || value === undefined ? [] : [{ id, name, value, note: notes[point.category], i }]
+      }),
+    [model, point],
+  )
+  const onLeft = left > width - 260
+  return (
+    <div
+      className="tip"
+      aria-hidden="true"
+      style={{ top: Math.max(0, top - 14), ...(onLeft ? { right: width - left + 16 } : { left: left + 16 }) }}
+    >
+      <b>{model.categories[point.category]?.label}</b>
+      {rows.map(({ id, name, value, note, i }) => (
+        <p key={id} className={i === point.series ? 'on' : undefined}>
+          <span>
+            {name}
+            {note ? <i> {note}</i> : null}
+          </span>
+          <b>{signedCents(value)}</b>
+        </p>
+      ))}
+    </div>
+  )
+}

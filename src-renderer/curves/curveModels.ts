@@ -1,0 +1,144 @@
+import { noteName, type Spelling } from '#shared/pitch/noteName.ts'
+import type { Candidate } from '#shared/tuning/notes.ts'
+import { playedCandidate } from '#shared/tuning/notes.ts'
+import { usualFingerings } from '#shared/valves/usual.ts'
+import type { DerivedDesign } from '../state/derived.ts'
+import type { Selection } from '../state/viewStore.ts'
+import type { Category, ChartModel } from './chartModel.ts'
+
+/** A chart and the table under it: the same data, with what each cell selects. */
+export interface CurvesModel extends ChartModel {
+  /** Selections by series and category; `null` where there is no value. */
+  readonly cells: readonly (readonly (Selection | null)[])[]
+  /** What the first column of the table is. */
+  readonly heading: string
+}
+
+interface Cell {
+  readonly key: string
+  /** Where the category stands along the axis. */
+  readonly order: number
+  readonly label: string
+  readonly cents: number
+  readonly note: string | null
+  readonly selection: Selection
+}
+
+/** Errors by fingering: the usual one for each nominal drop, or every fingering of every design. */
+export function curvesByFingering(
+  designs: readonly DerivedDesign[],
+  selectedId: string | null,
+  which: 'usual' | 'all',
+  bandCents: number,
+): CurvesModel {
+  const rows = designs.map(which === 'usual' ? usualCells : allCells)
+  const model = assembled(designs, rows, selectedId, bandCents)
+  return { ...model, title: 'Combination error by fingering', heading: which === 'usual' ? 'step' : 'fingering' }
+}
+
+/** Errors by note over the compass, each note with the fingering that counts for it. */
+export function curvesByNote(
+  designs: readonly DerivedDesign[],
+  selectedId: string | null,
+  spelling: Spelling,
+  bandCents: number,
+): CurvesModel {
+  const rows = designs.map((derived) => noteCells(derived, spelling))
+  return { ...assembled(designs, rows, selectedId, bandCents), title: 'Error by sounding note', heading: 'note' }
+}
+
+function usualCells({ design, tables }: DerivedDesign): readonly Cell[] {
+  const errors = new Map(tables.combinations.map((row) => [row.fingering, row.errorCents]))
+  return usualFingerings(design.valves, tables.fingerings).map(({ name, semitones }) => ({
+    key: String(semitones),
+    order: semitones,
+    label: name,
+    cents: errors.get(name) ?? 0,
+    note: name,
+    selection: { kind: 'fingering', designId: design.id, fingering: name },
+  }))
+}
+
+function allCells({ design, tables }: DerivedDesign): readonly Cell[] {
+  return tables.combinations.map(({ fingering, semitones, pressed, errorCents }) => ({
+    key: fingering,
+    order: semitones + pressed.length / 100,
+    label: fingering,
+    cents: errorCents,
+    note: null,
+    selection: { kind: 'fingering', designId: design.id, fingering },
+  }))
+}
+
+function noteCells({ design, tables }: DerivedDesign, spelling: Spelling): readonly Cell[] {
+  return tables.notes.flatMap((note) => {
+    const played = playedCandidate(note)
+    if (played === null) return []
+    return [
+      {
+        key: String(note.midi),
+        order: note.midi,
+        label: noteName(note.midi, spelling),
+        cents: played.errorCents,
+        note: playedAs(played),
+        selection: {
+          kind: 'note',
+          designId: design.id,
+          midi: note.midi,
+          pressed: played.pressed,
+          harmonic: played.harmonic,
+        },
+      },
+    ]
+  })
+}
+
+/** A fingering and its harmonic, as one says it: `1-3 on 3`. */
+export function playedAs({ fingering, harmonic }: Candidate): string {
+  return `${fingering} on ${harmonic}`
+}
+
+/** Lines the designs' cells up on common categories; the selected design's labels win. */
+function assembled(
+  designs: readonly DerivedDesign[],
+  rows: readonly (readonly Cell[])[],
+  selectedId: string | null,
+  bandCents: number,
+): Omit<CurvesModel, 'title' | 'heading'> {
+  const categories = new Map<string, Category & { readonly order: number }>()
+  const first = designs.findIndex(({ design }) => design.id === selectedId)
+  const inOrder = first < 0 ? rows : [rows[first]!, ...rows.toSpliced(first, 1)]
+  for (const { key, label, order } of inOrder.flat()) {
+    if (!categories.has(key)) categories.set(key, { key, label, order })
+  }
+  const sorted = [...categories.values()].sort((a, b) => a.order - b.order)
+  const byKey = rows.map((cells) => new Map(cells.map((cell) => [cell.key, cell])))
+  return {
+    bandCents,
+    categories: sorted.map(({ key, label }) => ({ key, label })),
+    series: designs.map(({ design, series }, i) => ({
+      id: design.id,
+      name: design.name,
+      series,
+      values: sorted.map(({ key }) => byKey[i]!.get(key)?.cents ?? null),
+      notes: sorted.map(({ key }) => byKey[i]!.get(key)?.note ?? null),
+    })),
+    cells: byKey.map((cells) => sorted.map(({ key }) => cells.get(key)?.selection ?? null)),
+  }
+}
+
+/** The place of a selection in the chart. */
+export function placeOfSelection(model: CurvesModel, selection: Selection | null): { series: number; category: number } | null {
+  if (selection === null) return null
+  for (const [series, cells] of model.cells.entries()) {
+    const category = cells.findIndex((cell) => cell !== null && sameSelection(cell, selection))
+    if (category >= 0) return { series, category }
+  }
+  return null
+}
+
+function sameSelection(a: Selection, b: Selection): boolean {
+  if (a.designId !== b.designId) return false
+  if (a.kind === 'fingering') return b.kind === 'fingering' && a.fingering === b.fingering
+  return b.kind === 'note' && a.midi === b.midi && a.harmonic === b.harmonic && a.pressed.join() === b.pressed.join()
+}

@@ -1,0 +1,183 @@
+import { signedCents } from '#shared/quantity/figures.ts'
+import uPlot from 'uplot'
+import { markerPath } from '../look/SeriesMark.tsx'
+import { seriesLook } from '../look/seriesLook.ts'
+import { type ChartModel, type ChartPoint, centsRange } from './chartModel.ts'
+import type { Inks } from './inkOfTheme.ts'
+
+/** A mounted chart: new values in place, another size, gone. */
+export interface ErrorChart {
+  readonly update: (model: ChartModel, selected: ChartPoint | null) => void
+  readonly resize: (width: number, height: number) => void
+  /** The point of a series nearest to a place in the chart's page coordinates. */
+  readonly pointAt: (clientX: number, clientY: number) => ChartPoint | null
+  readonly place: (point: ChartPoint) => { readonly left: number; readonly top: number } | null
+  readonly destroy: () => void
+}
+
+const markerRadius = 4.2
+/** Labels closer than this are turned, CSS px for each character. */
+const characterPx = 8.2
+
+/**
+ * Mounts the error chart: categories as indices along x, cents along y, the tolerance band and the zero line
+ * drawn behind. A change of categories or series needs a new chart; new values do not.
+ */
+export function mountErrorChart(host: HTMLElement, first: ChartModel, inks: Inks, size: { width: number; height: number }): ErrorChart {
+  let model = first
+  let selected: ChartPoint | null = null
+  let range: readonly [number, number] | null = null
+  const count = first.categories.length
+  const plot = new uPlot(
+    {
+      ...size,
+      cursor: { show: false },
+      legend: { show: false },
+      padding: [28, 14, 0, 0],
+      scales: {
+        x: { time: false, range: () => [-0.5, Math.max(count, 1) - 0.5] },
+        y: {
+          range: () => {
+            range = centsRange(model, range)
+            return [range[0], range[1]]
+          },
+        },
+      },
+      axes: [categoryAxis(first, inks, size.width), centsAxis(inks)],
+      series: [{}, ...first.series.map(({ series }) => seriesOptions(series, inks))],
+      hooks: {
+        drawAxes: [(u) => drawBehind(u, model, inks)],
+        draw: [(u) => drawInFront(u, model, selected, inks)],
+      },
+    },
+    dataOf(first),
+    host,
+  )
+  plot.root.querySelector('canvas')?.setAttribute('aria-hidden', 'true')
+
+  return {
+    update: (next, point) => {
+      model = next
+      selected = point
+      plot.setData(dataOf(next))
+    },
+    resize: (width, height) => plot.setSize({ width, height }),
+    pointAt: (clientX, clientY) => nearestPoint(plot, model, clientX, clientY),
+    place: (point) => placeOf(plot, model, point),
+    destroy: () => plot.destroy(),
+  }
+}
+
+function dataOf({ categories, series }: ChartModel): uPlot.AlignedData {
+  return [categories.map((_, i) => i), ...series.map(({ values }) => [...values])]
+}
+
+function categoryAxis({ categories }: ChartModel, inks: Inks, width: number): uPlot.Axis {
+  const longest = categories.reduce((most, { label }) => Math.max(most, label.length), 1)
+  const turned = longest * characterPx > (width - 70) / Math.max(categories.length, 1)
+  return {
+    stroke: inks.ink,
+    font: `13px ${inks.font}`,
+    grid: { show: false },
+    ticks: { show: false },
+    splits: () => categories.map((_, i) => i),
+    values: () => categories.map(({ label }) => label),
+    rotate: turned ? -60 : 0,
+    size: turned ? 14 + longest * 7 : 30,
+    gap: 6,
+  }
+}
+
+function centsAxis(inks: Inks): uPlot.Axis {
+  return {
+    stroke: inks.soft,
+    font: `13px ${inks.font}`,
+    grid: { stroke: inks.hair, width: 1 },
+    ticks: { show: false },
+    space: 34,
+    size: 58,
+    gap: 8,
+    values: (_u, splits) => splits.map((split) => signedCents(split, Number.isInteger(split) ? 0 : 1)),
+  }
+}
+
+function seriesOptions(series: number, inks: Inks): uPlot.Series {
+  const { dash } = seriesLook(series)
+  return { stroke: inks.ofSeries(series), width: 2, dash: [...dash], points: { show: false }, spanGaps: true }
+}
+
+function drawBehind(plot: uPlot, { bandCents }: ChartModel, inks: Inks): void {
+  const { ctx, bbox } = plot
+  const y = (cents: number): number => plot.valToPos(cents, 'y', true)
+  ctx.save()
+  ctx.fillStyle = inks.band
+  ctx.fillRect(bbox.left, y(bandCents), bbox.width, y(-bandCents) - y(bandCents))
+  ctx.strokeStyle = inks.ink
+  ctx.lineWidth = 1.4 * devicePixelRatio
+  ctx.beginPath()
+  ctx.moveTo(bbox.left, y(0))
+  ctx.lineTo(bbox.left + bbox.width, y(0))
+  ctx.stroke()
+  ctx.restore()
+}
+
+function drawInFront(plot: uPlot, model: ChartModel, selected: ChartPoint | null, inks: Inks): void {
+  const { ctx } = plot
+  ctx.save()
+  ctx.lineWidth = 2 * devicePixelRatio
+  for (const { series, values } of model.series) {
+    ctx.strokeStyle = inks.ofSeries(series)
+    ctx.fillStyle = inks.paper
+    for (let i = 0; i < values.length; i++) {
+      const value = values[i]
+      if (value === null || value === undefined) continue
+      const [x, y] = [plot.valToPos(i, 'x', true), plot.valToPos(value, 'y', true)]
+      const outline = new Path2D(markerPath(seriesLook(series).marker, x, y, markerRadius * devicePixelRatio))
+      ctx.fill(outline)
+      ctx.stroke(outline)
+    }
+  }
+  drawSelected(plot, model, selected, inks)
+  ctx.fillStyle = inks.soft
+  ctx.font = `${13 * devicePixelRatio}px ${inks.font}`
+  ctx.textAlign = 'left'
+  ctx.textBaseline = 'top'
+  ctx.fillText('cents, sharp above the line', 4 * devicePixelRatio, 4 * devicePixelRatio)
+  ctx.restore()
+}
+
+function drawSelected(plot: uPlot, model: ChartModel, selected: ChartPoint | null, inks: Inks): void {
+  const value = selected === null ? undefined : model.series[selected.series]?.values[selected.category]
+  if (selected === null || value === null || value === undefined) return
+  const { ctx } = plot
+  ctx.strokeStyle = inks.brass
+  ctx.beginPath()
+  const [x, y] = [plot.valToPos(selected.category, 'x', true), plot.valToPos(value, 'y', true)]
+  ctx.arc(x, y, 9 * devicePixelRatio, 0, 2 * Math.PI)
+  ctx.stroke()
+}
+
+function placeOf(plot: uPlot, model: ChartModel, { series, category }: ChartPoint): { left: number; top: number } | null {
+  const value = model.series[series]?.values[category]
+  if (value === null || value === undefined) return null
+  const left = plot.valToPos(category, 'x') + plot.over.offsetLeft
+  return { left, top: plot.valToPos(value, 'y') + plot.over.offsetTop }
+}
+
+/** Farther than this from every marker, a pointer is at none, CSS px. */
+const reachPx = 40
+
+function nearestPoint(plot: uPlot, model: ChartModel, clientX: number, clientY: number): ChartPoint | null {
+  const box = plot.over.getBoundingClientRect()
+  const [left, top] = [clientX - box.left, clientY - box.top]
+  const category = Math.round(plot.posToVal(left, 'x'))
+  let nearest: ChartPoint | null = null
+  let least = Number.POSITIVE_INFINITY
+  for (const [series, { values }] of model.series.entries()) {
+    const value = values[category]
+    if (value === null || value === undefined) continue
+    const distance = Math.hypot(plot.valToPos(value, 'y') - top, plot.valToPos(category, 'x') - left)
+    if (distance < least) [nearest, least] = [{ series, category }, distance]
+  }
+  return least <= reachPx * 2 ? nearest : null
+}

@@ -1,0 +1,94 @@
+import { speedOfSound } from '#shared/air/speedOfSound.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { setAir } from '#shared/workbook/commands/workbookCommands.ts'
+import { playedAir } from '#shared/workbook/instrumentOf.ts'
+import type { ReactNode } from 'react'
+import { NumberField } from '../fields/NumberField.tsx'
+import { tryRun } from '../fields/refusal.ts'
+import { useWorkbook } from '../state/workbookStore.ts'
+import { Dialog } from './Dialog.tsx'
+import { closeDialog } from './dialogStore.ts'
+
+/** The air of the workbook: what it is, what each value does to pitch, and the speed of sound it gives. */
+export function AirDialog(): ReactNode {
+  const air = useWorkbook((state) => state.workbook?.air)
+  if (air === undefined) return null
+  const speed = speedOfSound(air)
+  const played = speedOfSound(playedAir(air))
+  return (
+    <Dialog title="Air" onClose={closeDialog}>
+      <div className="fields">
+        <NumberField
+          label="Temperature"
+          value={air.temperatureC}
+          digits={1}
+          units={['°C', 'C']}
+          unit="°C"
+          by={0.5}
+          take={(value) => tryRun(setAir('temperatureC', value))}
+        />
+        <p className="help soft">
+          The mean of the air column, not of the room and not of the breath: about 3 cents sharper a degree.
+        </p>
+        <NumberField
+          label="Relative humidity"
+          value={100 * air.relativeHumidity}
+          digits={0}
+          units={['%']}
+          unit="%"
+          by={5}
+          take={(value) => tryRun(setAir('relativeHumidity', value / 100))}
+        />
+        <NumberField
+          label="Carbon dioxide"
+          value={1e6 * air.co2Fraction}
+          digits={0}
+          units={['ppm']}
+          unit="ppm"
+          by={100}
+          take={(value) => tryRun(setAir('co2Fraction', value / 1e6))}
+        />
+        <p className="help soft">
+          Humid breath sharpens, its carbon dioxide flattens, and the two nearly cancel. Breath holds about 40 000 ppm.
+        </p>
+        <NumberField
+          label="Pressure"
+          value={air.pressurePa / 100}
+          digits={1}
+          units={['hPa']}
+          unit="hPa"
+          by={1}
+          take={(value) => tryRun(setAir('pressurePa', value * 100))}
+        />
+        <NumberField
+          label="Played at"
+          value={air.playingTemperatureC ?? null}
+          digits={1}
+          units={['°C', 'C']}
+          unit="°C"
+          by={0.5}
+          help="Leave empty when it is played in the air it was designed for."
+          take={(value) => tryRun(setAir('playingTemperatureC', value))}
+          clear={() => tryRun(setAir('playingTemperatureC', undefined))}
+        />
+        <p className="help soft">
+          Lengths belong to the air above. A playing temperature of its own shows a cold hall or a warm one; leave it
+          empty otherwise.
+        </p>
+      </div>
+      <p className="result">
+        Speed of sound <b>{plainFigure(speed, 2)}</b> m/s
+        {air.playingTemperatureC === undefined ? null : (
+          <>
+            , played <b>{plainFigure(played, 2)}</b> m/s, <b>{signedCents(1200 * Math.log2(played / speed))}</b> cents
+          </>
+        )}
+      </p>
+      <div className="buttons">
+        <button type="button" className="main" onClick={closeDialog}>
+          Done
+        </button>
+      </div>
+    </Dialog>
+  )
+}

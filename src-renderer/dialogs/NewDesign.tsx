@@ -1,0 +1,232 @@
+import { speedOfSound } from '#shared/air/speedOfSound.ts'
+import { nearestMidi, targetHz } from '#shared/pitch/reference.ts'
+import { noteName } from '#shared/pitch/noteName.ts'
+import { fundamentalHz, openLengthMm } from '#shared/tubing/openRoute.ts'
+import { type System, systems } from '#shared/valves/systems/systems.ts'
+import { addDesign } from '#shared/workbook/commands/workbookCommands.ts'
+import { replaceSystem } from '#shared/workbook/commands/designCommands.ts'
+import { designOpenLengthMm } from '#shared/workbook/instrumentOf.ts'
+import { designFromSystem, emptyWorkbook, freshId } from '#shared/workbook/newWorkbook.ts'
+import { type ReactNode, useState } from 'react'
+import { Choice } from '../fields/Choice.tsx'
+import { LengthField } from '../fields/LengthField.tsx'
+import { NumberField } from '../fields/NumberField.tsx'
+import { TextField } from '../fields/TextField.tsx'
+import { useSelectedDesign } from '../state/derived.ts'
+import { startWorkbook } from '../state/fileActions.ts'
+import { useSettings } from '../state/settings.ts'
+import { selectDesign } from '../state/viewStore.ts'
+import { run, useWorkbook } from '../state/workbookStore.ts'
+import { Dialog } from './Dialog.tsx'
+import { closeDialog } from './dialogStore.ts'
+
+const familyNames: Readonly<Record<System['family'], string>> = {
+  plain: 'Plain',
+  compensating: 'Compensating',
+  double: 'Double',
+  independent: 'Independent',
+  historic: 'Historic and special',
+}
+
+/** Chooses a system, a key and a length; fills the loops in. Serves a new workbook and a further design. */
+export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }): ReactNode {
+  const present = useWorkbook((state) => state.workbook)
+  const workbook = inNewWorkbook || present === null ? emptyWorkbook('') : present
+  const like = useSelectedDesign()
+  const [systemId, setSystemId] = useState('plain-3')
+  const [hz, setHz] = useState(inNewWorkbook || like === null ? 43.6535 : like.design.instrument.fundamentalHz)
+  const [transposition, setTransposition] = useState(inNewWorkbook ? 0 : (like?.instrument.transposition ?? 0))
+  const [name, setName] = useState('')
+  const system = systems.find(({ id }) => id === systemId) ?? systems[0]!
+  const speed = speedOfSound(workbook.air)
+
+  const create = (): void => {
+    const title = name.trim() === '' ? system.name : name.trim()
+    const id = freshId(
+      title,
+      workbook.designs.map((design) => design.id),
+    )
+    const data = inNewWorkbook || like === null ? {} : like.design.instrument
+    const instrument = { ...data, fundamentalHz: hz, transposition }
+    const design = designFromSystem(workbook, system, instrument, id, title)
+    if (inNewWorkbook) {
+      const note = noteName(nearestMidi(hz, 440), 'flats').replace(/[\d−]+$/, '')
+      startWorkbook({ ...workbook, name: `Instrument in ${note}`, designs: [design] }, { unsaved: true })
+    } else {
+      run(addDesign(design))
+      selectDesign(id)
+    }
+    closeDialog()
+  }
+
+  return (
+    <Dialog title={inNewWorkbook ? 'New workbook' : 'Add a design'} onClose={closeDialog} wide>
+      <form
+        className="newDesign"
+        onSubmit={(event) => {
+          event.preventDefault()
+          create()
+        }}
+      >
+        <SystemList systemId={systemId} onChoose={setSystemId} />
+        <div className="instrumentChoice">
+          <KeyChoice hz={hz} a4Hz={workbook.reference.a4Hz} onChoose={setHz} />
+          <NumberField
+            label="Fundamental"
+            value={hz}
+            digits={2}
+            atLeast={10}
+            atMost={2000}
+            units={['Hz']}
+            unit="Hz"
+            take={(value) => taken(() => setHz(value))}
+          />
+          <LengthField
+            label="Effective length"
+            lengthMm={openLengthMm(speed, hz)}
+            atLeast={(speed * 1000) / 4000}
+            take={(mm) => {
+              const next = fundamentalHz(speed, mm)
+              if (next < 10 || next > 2000) return 'a length for 10 to 2000 Hz is expected.'
+              return taken(() => setHz(next))
+            }}
+          />
+          <p className="soft help">
+            Key, fundamental and length say the same thing: change the one you know. Air {workbook.air.temperatureC} °C.
+          </p>
+          <NumberField
+            label="Transposition"
+            value={transposition}
+            digits={0}
+            atLeast={-60}
+            atMost={60}
+            unit="semitones"
+            help="Sounding minus written: −9 for an alto in E♭, 0 for an instrument that reads at pitch."
+            take={(value) => taken(() => setTransposition(Math.round(value)))}
+          />
+          <TextField
+            label="Name"
+            value={name}
+            placeholder={system.name}
+            take={(value) => taken(() => setName(value))}
+          />
+          <div className="buttons">
+            <button type="submit" className="main">
+              {inNewWorkbook ? 'Create workbook' : 'Add design'}
+            </button>
+            <button type="button" onClick={closeDialog}>
+              Cancel
+            </button>
+          </div>
+        </div>
+      </form>
+    </Dialog>
+  )
+}
+
+function taken(act: () => void): null {
+  act()
+  return null
+}
+
+interface SystemListProps {
+  readonly systemId: string
+  readonly onChoose: (id: string) => void
+}
+
+/** Every system, by family, each with the sentence that says how the air runs. */
+function SystemList({ systemId, onChoose }: SystemListProps): ReactNode {
+  const families = Object.keys(familyNames) as System['family'][]
+  return (
+    <div className="systems">
+      {families.map((family) => (
+        <fieldset key={family}>
+          <legend>{familyNames[family]}</legend>
+          {systems
+            .filter((system) => system.family === family)
+            .map(({ id, name, description }) => (
+              <label key={id} className={id === systemId ? 'system on' : 'system'}>
+                <input
+                  type="radio"
+                  name="system"
+                  value={id}
+                  checked={id === systemId}
+                  onChange={() => onChoose(id)}
+                />
+                <span>
+                  <b>{name}</b>
+                  <small>{description}</small>
+                </span>
+              </label>
+            ))}
+        </fieldset>
+      ))}
+    </div>
+  )
+}
+
+interface KeyChoiceProps {
+  readonly hz: number
+  readonly a4Hz: number
+  readonly onChoose: (hz: number) => void
+}
+
+/** The open fundamental as a note: what an instrument is said to be in, and its octave. */
+function KeyChoice({ hz, a4Hz, onChoose }: KeyChoiceProps): ReactNode {
+  const spelling = useSettings((settings) => settings.spelling)
+  const midi = nearestMidi(hz, a4Hz)
+  const octave = Math.floor(midi / 12)
+  const equal = { a4Hz, temperament: { kind: 'equal' } } as const
+  const pick = (next: number): void => onChoose(targetHz(next, equal))
+  return (
+    <div className="together">
+      <Choice
+        label="Key"
+        value={String(midi % 12)}
+        options={Array.from({ length: 12 }, (_, i) => ({
+          value: String(i),
+          text: noteName(60 + i, spelling).replace('4', ''),
+        }))}
+        take={(value) => pick(12 * octave + Number(value))}
+      />
+      <Choice
+        label="octave of the fundamental"
+        value={String(octave - 1)}
+        options={[-1, 0, 1, 2, 3, 4, 5].map((number) => ({
+          value: String(number),
+          text: number < 0 ? `−${-number}` : String(number),
+        }))}
+        take={(value) => pick(12 * (Number(value) + 1) + (midi % 12))}
+      />
+    </div>
+  )
+}
+
+/** Gives the selected design another system, its loops filled in anew. */
+export function ChangeSystem(): ReactNode {
+  const selected = useSelectedDesign()
+  const workbook = useWorkbook((state) => state.workbook)
+  const [systemId, setSystemId] = useState('compensating-4')
+  if (selected === null || workbook === null) return null
+  const system = systems.find(({ id }) => id === systemId) ?? systems[0]!
+  const change = (): void => {
+    run(replaceSystem(selected.design.id, system.name, system.build(designOpenLengthMm(workbook, selected.design))))
+    closeDialog()
+  }
+  return (
+    <Dialog title={`Another system for ${selected.design.name}`} onClose={closeDialog} wide>
+      <SystemList systemId={systemId} onChoose={setSystemId} />
+      <p className="soft help">
+        Valves, loops and fingerings are replaced, the loops filled in for this instrument. One undo takes it back.
+      </p>
+      <div className="buttons">
+        <button type="button" className="main" onClick={change}>
+          Make it {system.name.toLowerCase()}
+        </button>
+        <button type="button" onClick={closeDialog}>
+          Cancel
+        </button>
+      </div>
+    </Dialog>
+  )
+}

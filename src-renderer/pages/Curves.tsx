@@ -1,0 +1,98 @@
+import { type ReactNode, useCallback, useMemo } from 'react'
+import type { ChartPoint } from '../curves/chartModel.ts'
+import { CurvesTable } from '../curves/CurvesTable.tsx'
+import { curvesByFingering, curvesByNote, placeOfSelection } from '../curves/curveModels.ts'
+import { ErrorChartView } from '../curves/ErrorChartView.tsx'
+import { Segments } from '../fields/Choice.tsx'
+import { NumberField } from '../fields/NumberField.tsx'
+import { useSelectedDesign, useVisible } from '../state/derived.ts'
+import { useSettings } from '../state/settings.ts'
+import { select, useView } from '../state/viewStore.ts'
+
+/** Error curves of the visible designs, by fingering or by note, and the same figures in a table. */
+export function Curves(): ReactNode {
+  const visible = useVisible()
+  const { by, which, selection } = useView()
+  const { spelling, bandCents } = useSettings()
+  const selectedId = useSelectedDesign()?.design.id ?? null
+  const model = useMemo(
+    () =>
+      by === 'fingering'
+        ? curvesByFingering(visible, selectedId, which, bandCents)
+        : curvesByNote(visible, selectedId, spelling, bandCents),
+    [visible, selectedId, by, which, spelling, bandCents],
+  )
+  const selected = useMemo(() => placeOfSelection(model, selection), [model, selection])
+  const { cells } = model
+  const pick = useCallback(
+    ({ series, category }: ChartPoint) => {
+      const cell = cells[series]?.[category]
+      if (cell) select(cell)
+    },
+    [cells],
+  )
+  return (
+    <section className="sheet curves" aria-label="Curves">
+      <div className="caption">
+        <h1>{by === 'fingering' ? 'Combination error' : 'Error by note'}</h1>
+        <Segments
+          label="Along the axis"
+          labelHidden
+          value={by}
+          options={[
+            { value: 'fingering', text: 'by fingering' },
+            { value: 'note', text: 'by note' },
+          ]}
+          take={(value) => useView.setState({ by: value })}
+        />
+        {by === 'fingering' ? (
+          <Segments
+            label="Fingerings shown"
+            labelHidden
+            value={which}
+            options={[
+              { value: 'usual', text: 'one a step' },
+              { value: 'all', text: 'all' },
+            ]}
+            take={(value) => useView.setState({ which: value })}
+          />
+        ) : null}
+        <BandField />
+      </div>
+      {visible.length === 0 ? (
+        <p className="empty">Every design is hidden. Show one in the line-up to see its curve.</p>
+      ) : (
+        <>
+          <ErrorChartView model={model} selected={selected} onPick={pick} />
+          <div className="tableFrame">
+            <CurvesTable model={model} selected={selected} onPick={pick} />
+          </div>
+        </>
+      )}
+    </section>
+  )
+}
+
+/** The tolerance band that each person sets. */
+export function BandField(): ReactNode {
+  const bandCents = useSettings((settings) => settings.bandCents)
+  return (
+    <div className="band">
+      <NumberField
+        label="band ±"
+        value={bandCents}
+        digits={0}
+        atLeast={1}
+        atMost={100}
+        units={['cents']}
+        by={1}
+        width={4}
+        unit="cents"
+        take={(value) => {
+          useSettings.setState({ bandCents: value })
+          return null
+        }}
+      />
+    </div>
+  )
+}

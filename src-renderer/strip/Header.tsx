@@ -1,0 +1,97 @@
+import { renameWorkbook } from '#shared/workbook/commands/workbookCommands.ts'
+import { type ReactNode, useState } from 'react'
+import { bridge } from '../bridge/bridge.ts'
+import { onMac } from '../bridge/keyCommands.ts'
+import { useDialog } from '../dialogs/dialogStore.ts'
+import { Actions } from '../fields/Actions.tsx'
+import { tryRun } from '../fields/refusal.ts'
+import { TextField } from '../fields/TextField.tsx'
+import { openByDialog, save, saveAs, useDirty, useFile, whenKept, startWorkbook } from '../state/fileActions.ts'
+import { useHistory } from '../state/history.ts'
+import { redo, undo, useWorkbook } from '../state/workbookStore.ts'
+import { Targets } from './Targets.tsx'
+
+/** The strip on top: the workbook's name and state, the targets, undo and redo. */
+export function Header(): ReactNode {
+  const workbook = useWorkbook((state) => state.workbook)
+  if (workbook === null) return null
+  return (
+    <header className="strip">
+      <div className="stripFile">
+        {bridge.form === 'browser' ? <FileMenu /> : null}
+        <WorkbookName />
+      </div>
+      <Targets workbook={workbook} />
+      <HistoryButtons />
+    </header>
+  )
+}
+
+const mainKey = onMac ? '⌘' : 'Ctrl+'
+
+/** The file commands, where no menu bar has them. */
+function FileMenu(): ReactNode {
+  return (
+    <Actions
+      label="File"
+      text="File ▾"
+      items={[
+        { text: 'New workbook…', act: () => whenKept(() => useDialog.setState({ open: 'newWorkbook' })) },
+        { text: 'Open…', keys: `${mainKey}O`, act: openByDialog },
+        { text: 'Start page', act: () => whenKept(() => startWorkbook(null)) },
+        { text: 'Save', keys: `${mainKey}S`, act: () => void save() },
+        { text: 'Save as…', keys: `${mainKey}Shift+S`, act: () => void saveAs() },
+        { text: 'Settings…', act: () => useDialog.setState({ open: 'settings' }) },
+      ]}
+    />
+  )
+}
+
+function WorkbookName(): ReactNode {
+  const name = useWorkbook((state) => state.workbook?.name ?? '')
+  const fileName = useFile((state) => state.fileName)
+  const dirty = useDirty()
+  const [renaming, setRenaming] = useState(false)
+  if (renaming) {
+    return (
+      <TextField
+        label="Workbook name"
+        labelHidden
+        autoFocus
+        className="workbookName"
+        value={name}
+        take={(value) => tryRun(renameWorkbook(value))}
+        onDone={() => setRenaming(false)}
+      />
+    )
+  }
+  return (
+    <button
+      type="button"
+      className="workbookName"
+      title={`${fileName ?? 'No file yet'}${dirty ? ', not saved' : ''}. Click to rename.`}
+      onClick={() => setRenaming(true)}
+    >
+      <span>{name === '' ? 'Without a name' : name}</span>
+      {dirty ? (
+        <span className="dirty" role="img" aria-label="not saved">
+          ●
+        </span>
+      ) : null}
+    </button>
+  )
+}
+
+function HistoryButtons(): ReactNode {
+  const { undo: undoName, redo: redoName } = useHistory()
+  return (
+    <div className="history">
+      <button type="button" className="quiet" disabled={undoName === null} title={`${mainKey}Z`} onClick={undo}>
+        Undo{undoName === null ? '' : ` “${undoName}”`}
+      </button>
+      <button type="button" className="quiet" disabled={redoName === null} title={`${mainKey}Shift+Z`} onClick={redo}>
+        Redo{redoName === null ? '' : ` “${redoName}”`}
+      </button>
+    </div>
+  )
+}

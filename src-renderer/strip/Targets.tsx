@@ -1,0 +1,140 @@
+import { noteName } from '#shared/pitch/noteName.ts'
+import type { Temperament } from '#shared/pitch/temperament.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import type { Tuning } from '#shared/tuning/instrument.ts'
+import { setA4, setTemperament, setTuning } from '#shared/workbook/commands/workbookCommands.ts'
+import type { Workbook } from '#shared/workbook/workbook.ts'
+import type { ReactNode } from 'react'
+import { useDialog } from '../dialogs/dialogStore.ts'
+import { Actions } from '../fields/Actions.tsx'
+import { Choice } from '../fields/Choice.tsx'
+import { NumberField } from '../fields/NumberField.tsx'
+import { tryRun } from '../fields/refusal.ts'
+import { useSelectedDesign } from '../state/derived.ts'
+import { useSettings } from '../state/settings.ts'
+import { run } from '../state/workbookStore.ts'
+
+const pitchStandards = [440, 442, 443, 452.5, 435, 430, 415]
+
+/** What everything is measured against: reference pitch, temperament, air, tuning note. */
+export function Targets({ workbook }: { readonly workbook: Workbook }): ReactNode {
+  const { a4Hz, temperament } = workbook.reference
+  return (
+    <div className="targets" role="group" aria-label="Targets">
+      <span className="together">
+        <NumberField
+          label="A4"
+          value={a4Hz}
+          digits={1}
+          atLeast={380}
+          atMost={480}
+          units={['Hz']}
+          unit="Hz"
+          by={0.5}
+          width={6}
+          help="Frequency of A4. Standards in use are at hand in the list."
+          take={(value) => tryRun(setA4(value))}
+        />
+        <Actions
+          label="Pitch standards"
+          text="▾"
+          items={pitchStandards.map((hz) => ({
+            text: `${plainFigure(hz, hz % 1 === 0 ? 0 : 1)} Hz`,
+            keys: hz === 440 ? '' : signedCents(1200 * Math.log2(hz / 440)),
+            act: () => run(setA4(hz)),
+          }))}
+        />
+      </span>
+      <TemperamentChoice temperament={temperament} />
+      <button type="button" className="plainButton" onClick={() => useDialog.setState({ open: 'air' })}>
+        <span className="soft">air</span> {airText(workbook)}
+      </button>
+      <TuningChoice />
+    </div>
+  )
+}
+
+function airText({ air }: Workbook): string {
+  const played = air.playingTemperatureC === undefined ? '' : `, played at ${plainFigure(air.playingTemperatureC, 1)} °C`
+  const digits = Number.isInteger(air.temperatureC) ? 0 : 1
+  return `${plainFigure(air.temperatureC, digits)} °C, ${plainFigure(100 * air.relativeHumidity, 0)} %${played}`
+}
+
+const kinds = [
+  { value: 'equal', text: 'equal' },
+  { value: 'just', text: 'just' },
+  { value: 'pythagorean', text: 'Pythagorean' },
+  { value: 'meantone', text: 'quarter-comma mean-tone' },
+  { value: 'custom', text: 'typed in' },
+] as const
+
+function TemperamentChoice({ temperament }: { readonly temperament: Temperament }): ReactNode {
+  const spelling = useSettings((settings) => settings.spelling)
+  const key = 'key' in temperament ? temperament.key : 'C'
+  return (
+    <span className="together">
+      <Choice
+        label="temperament"
+        value={temperament.kind}
+        options={kinds}
+        take={(kind) => {
+          if (kind === 'equal') run(setTemperament({ kind }))
+          else if (kind === 'custom') {
+            run(setTemperament({ kind, cents: Array<number>(12).fill(0) }))
+            useDialog.setState({ open: 'temperament' })
+          } else run(setTemperament({ kind, key }))
+        }}
+      />
+      {temperament.kind === 'custom' ? (
+        <button type="button" className="plainButton" onClick={() => useDialog.setState({ open: 'temperament' })}>
+          edit…
+        </button>
+      ) : null}
+      {'key' in temperament ? (
+        <Choice
+          label="on"
+          value={key}
+          options={keyOptions(spelling, key)}
+          take={(next) => run(setTemperament({ ...temperament, key: next }))}
+        />
+      ) : null}
+    </span>
+  )
+}
+
+function keyOptions(spelling: 'sharps' | 'flats', present: string): readonly { value: string; text: string }[] {
+  const names = Array.from({ length: 12 }, (_, i) => noteName(60 + i, spelling).replace(/\d+$/, ''))
+  const all = names.includes(present) ? names : [present, ...names]
+  return all.map((name) => ({ value: name, text: name }))
+}
+
+function TuningChoice(): ReactNode {
+  const selected = useSelectedDesign()
+  if (selected === null) return null
+  const tuning = selected.design.tuning ?? { kind: 'none' }
+  const [, last] = selected.instrument.harmonics
+  const numbers = Array.from({ length: Math.max(8, last) }, (_, i) => i + 1)
+  const { movementMm, midi } = selected.tables.mainSlide
+  return (
+    <span className="together">
+      <Choice
+        label="main slide"
+        value={tuning.kind === 'none' ? 'none' : String(tuning.harmonic)}
+        options={[
+          { value: 'none', text: 'as drawn' },
+          ...numbers.map((harmonic) => ({ value: String(harmonic), text: `tuned on open ${harmonic}` })),
+        ]}
+        take={(value) => run(setTuning(tuningOf(value)))}
+      />
+      {midi === null ? null : (
+        <span className="soft" title="Movement of the main slide, not tube">
+          {noteName(midi, 'flats')}, {movementMm < 0 ? 'in' : 'out'} {plainFigure(Math.abs(movementMm), 1)} mm
+        </span>
+      )}
+    </span>
+  )
+}
+
+function tuningOf(value: string): Tuning {
+  return value === 'none' ? { kind: 'none' } : { kind: 'open', harmonic: Number(value) }
+}
