@@ -1,8 +1,18 @@
+import '@fontsource/ibm-plex-sans/latin-400.css'
+import '@fontsource/ibm-plex-sans/latin-600.css'
+import './look/tokens.css'
+import './look/controls.css'
+import './look/window.css'
+import './look/pages.css'
+import './look/tubing.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
+import { App } from './App.tsx'
 
-createRoot(document.getElementById('root')!).render(
+const root = document.getElementById('root')
+if (root === null) throw new Error('the page has no place for the window')
+createRoot(root).render(
   <StrictMode>
-    <h1>Ferrule</h1>
+    <App />
   </StrictMode>,
 )

@@ -1,5 +1,5 @@
-import { signedCents } from '#shared/quantity/figures.ts'
 import { memo, type ReactNode } from 'react'
+import { signedCents } from '#shared/quantity/figures.ts'
 import { SeriesMark } from '../look/SeriesMark.tsx'
 import type { ChartPoint } from './chartModel.ts'
 import type { CurvesModel } from './curveModels.ts'
@@ -13,7 +13,7 @@ interface CurvesTableProps {
 /** The chart's data as a table: a row a category, a column a design; every cell opens its account. */
 export function CurvesTable({ model, selected, onPick }: CurvesTableProps): ReactNode {
   return (
-    <table className="figures">
+    <table className="figures" style={{ maxWidth: 150 + 230 * model.series.length }}>
       <caption className="unseen">{model.title}, cents, sharp positive</caption>
       <thead>
         <tr>
@@ -59,7 +59,15 @@ interface FigureProps {
   readonly onPick: (point: ChartPoint) => void
 }
 
-const Figure = memo(function Figure({ cents, note, band, on, series, category, onPick }: FigureProps): ReactNode {
+const Figure = memo(function Figure({
+  cents,
+  note,
+  band,
+  on,
+  series,
+  category,
+  onPick,
+}: FigureProps): ReactNode {
   if (cents === null) return <td className="none">·</td>
   return (
     <td className={Math.abs(cents) > band ? 'hot' : undefined}>

@@ -1,5 +1,14 @@
+import {
+  type KeyboardEvent,
+  type PointerEvent,
+  type ReactNode,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react'
 import { signedCents } from '#shared/quantity/figures.ts'
-import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import 'uplot/dist/uPlot.min.css'
 import { useTheme } from '../look/useTheme.ts'
 import type { ChartModel, ChartPoint } from './chartModel.ts'
@@ -58,7 +67,8 @@ export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps)
     event.preventDefault()
     setPointed(next)
   }
-  const at = (event: PointerEvent): ChartPoint | null => chart.current?.pointAt(event.clientX, event.clientY) ?? null
+  const at = (event: PointerEvent): ChartPoint | null =>
+    chart.current?.pointAt(event.clientX, event.clientY) ?? null
   const place = pointed === null ? null : (chart.current?.place(pointed) ?? null)
 
   return (
@@ -81,7 +91,9 @@ export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps)
         }}
       >
         <div className="plot" ref={host} style={{ width: chartWidth || undefined }} />
-        {place === null || pointed === null ? null : <Tip model={model} point={pointed} {...place} width={chartWidth} />}
+        {place === null || pointed === null ? null : (
+          <Tip model={model} point={pointed} {...place} width={chartWidth} />
+        )}
       </div>
       <p className="unseen" aria-live="polite">
         {pointed === null ? '' : spoken(model, pointed)}
@@ -107,9 +119,15 @@ function stepped(model: ChartModel, from: ChartPoint | null, key: string): Chart
     case 'ArrowLeft':
       return { ...start, category: within(start.category - 1, last.category) }
     case 'ArrowDown':
-      return { category: within(start.category, last.category), series: within(start.series + 1, last.series) }
+      return {
+        category: within(start.category, last.category),
+        series: within(start.series + 1, last.series),
+      }
     case 'ArrowUp':
-      return { category: within(start.category, last.category), series: within(start.series - 1, last.series) }
+      return {
+        category: within(start.category, last.category),
+        series: within(start.series - 1, last.series),
+      }
     case 'Home':
       return { ...start, category: 0 }
     case 'End':
@@ -140,7 +158,9 @@ function Tip({ model, point, left, top, width }: TipProps): ReactNode {
     () =>
       model.series.flatMap(({ id, name, values, notes }, i) => {
         const value = values[point.category]
-        return value === null || value === undefined ? [] : [{ id, name, value, note: notes[point.category], i }]
+        return value === null || value === undefined
+          ? []
+          : [{ id, name, value, note: notes[point.category], i }]
       }),
     [model, point],
   )

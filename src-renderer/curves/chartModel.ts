@@ -32,7 +32,10 @@ export interface ChartPoint {
  * The range of the cents axis: always with zero and the band in it, and no smaller than what was shown before
  * unless the errors have shrunk to less than half of it, so that the curves and not the axis move.
  */
-export function centsRange(model: ChartModel, before: readonly [number, number] | null): readonly [number, number] {
+export function centsRange(
+  model: ChartModel,
+  before: readonly [number, number] | null,
+): readonly [number, number] {
   let low = -model.bandCents * 1.4
   let high = model.bandCents * 1.4
   for (const { values } of model.series) {

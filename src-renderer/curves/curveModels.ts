@@ -33,7 +33,11 @@ export function curvesByFingering(
 ): CurvesModel {
   const rows = designs.map(which === 'usual' ? usualCells : allCells)
   const model = assembled(designs, rows, selectedId, bandCents)
-  return { ...model, title: 'Combination error by fingering', heading: which === 'usual' ? 'step' : 'fingering' }
+  return {
+    ...model,
+    title: 'Combination error by fingering',
+    heading: which === 'usual' ? 'step' : 'fingering',
+  }
 }
 
 /** Errors by note over the compass, each note with the fingering that counts for it. */
@@ -44,7 +48,11 @@ export function curvesByNote(
   bandCents: number,
 ): CurvesModel {
   const rows = designs.map((derived) => noteCells(derived, spelling))
-  return { ...assembled(designs, rows, selectedId, bandCents), title: 'Error by sounding note', heading: 'note' }
+  return {
+    ...assembled(designs, rows, selectedId, bandCents),
+    title: 'Error by sounding note',
+    heading: 'note',
+  }
 }
 
 function usualCells({ design, tables }: DerivedDesign): readonly Cell[] {
@@ -128,7 +136,10 @@ function assembled(
 }
 
 /** The place of a selection in the chart. */
-export function placeOfSelection(model: CurvesModel, selection: Selection | null): { series: number; category: number } | null {
+export function placeOfSelection(
+  model: CurvesModel,
+  selection: Selection | null,
+): { series: number; category: number } | null {
   if (selection === null) return null
   for (const [series, cells] of model.cells.entries()) {
     const category = cells.findIndex((cell) => cell !== null && sameSelection(cell, selection))
@@ -140,5 +151,10 @@ export function placeOfSelection(model: CurvesModel, selection: Selection | null
 function sameSelection(a: Selection, b: Selection): boolean {
   if (a.designId !== b.designId) return false
   if (a.kind === 'fingering') return b.kind === 'fingering' && a.fingering === b.fingering
-  return b.kind === 'note' && a.midi === b.midi && a.harmonic === b.harmonic && a.pressed.join() === b.pressed.join()
+  return (
+    b.kind === 'note' &&
+    a.midi === b.midi &&
+    a.harmonic === b.harmonic &&
+    a.pressed.join() === b.pressed.join()
+  )
 }

@@ -1,5 +1,5 @@
-import { signedCents } from '#shared/quantity/figures.ts'
 import uPlot from 'uplot'
+import { signedCents } from '#shared/quantity/figures.ts'
 import { markerPath } from '../look/SeriesMark.tsx'
 import { seriesLook } from '../look/seriesLook.ts'
 import { type ChartModel, type ChartPoint, centsRange } from './chartModel.ts'
@@ -15,15 +15,22 @@ export interface ErrorChart {
   readonly destroy: () => void
 }
 
-const markerRadius = 4.2
-/** Labels closer than this are turned, CSS px for each character. */
-const characterPx = 8.2
+const markerRadius = 4
+/** Markers of earlier designs are drawn this much larger each, so that ones in the same place stay in sight. */
+const markerGrowth = 1.3
+/** Room that a label takes, CSS px for each character. */
+const characterPx = 7.6
 
 /**
  * Mounts the error chart: categories as indices along x, cents along y, the tolerance band and the zero line
  * drawn behind. A change of categories or series needs a new chart; new values do not.
  */
-export function mountErrorChart(host: HTMLElement, first: ChartModel, inks: Inks, size: { width: number; height: number }): ErrorChart {
+export function mountErrorChart(
+  host: HTMLElement,
+  first: ChartModel,
+  inks: Inks,
+  size: { width: number; height: number },
+): ErrorChart {
   let model = first
   let selected: ChartPoint | null = null
   let range: readonly [number, number] | null = null
@@ -72,18 +79,24 @@ function dataOf({ categories, series }: ChartModel): uPlot.AlignedData {
   return [categories.map((_, i) => i), ...series.map(({ values }) => [...values])]
 }
 
+/**
+ * Labels side by side where there is room; where there is not, each in a column of its own, valve under valve, as
+ * on a fingering chart.
+ */
 function categoryAxis({ categories }: ChartModel, inks: Inks, width: number): uPlot.Axis {
   const longest = categories.reduce((most, { label }) => Math.max(most, label.length), 1)
-  const turned = longest * characterPx > (width - 70) / Math.max(categories.length, 1)
+  const stacked = longest * characterPx > (width - 72) / Math.max(categories.length, 1)
+  const labels = categories.map(({ label }) => (stacked ? label.split('-').join('\n') : label))
+  const lines = labels.reduce((most, label) => Math.max(most, label.split('\n').length), 1)
   return {
     stroke: inks.ink,
     font: `13px ${inks.font}`,
+    lineGap: 1.15,
     grid: { show: false },
     ticks: { show: false },
     splits: () => categories.map((_, i) => i),
-    values: () => categories.map(({ label }) => label),
-    rotate: turned ? -60 : 0,
-    size: turned ? 14 + longest * 7 : 30,
+    values: () => labels,
+    size: 14 + lines * 15,
     gap: 6,
   }
 }
@@ -124,15 +137,18 @@ function drawBehind(plot: uPlot, { bandCents }: ChartModel, inks: Inks): void {
 function drawInFront(plot: uPlot, model: ChartModel, selected: ChartPoint | null, inks: Inks): void {
   const { ctx } = plot
   ctx.save()
+  // The lines' dashes would otherwise break the markers' outlines.
+  ctx.setLineDash([])
   ctx.lineWidth = 2 * devicePixelRatio
-  for (const { series, values } of model.series) {
+  for (const [order, { series, values }] of model.series.entries()) {
+    const radius = markerRadius + markerGrowth * Math.min(4, model.series.length - 1 - order)
     ctx.strokeStyle = inks.ofSeries(series)
     ctx.fillStyle = inks.paper
     for (let i = 0; i < values.length; i++) {
       const value = values[i]
       if (value === null || value === undefined) continue
       const [x, y] = [plot.valToPos(i, 'x', true), plot.valToPos(value, 'y', true)]
-      const outline = new Path2D(markerPath(seriesLook(series).marker, x, y, markerRadius * devicePixelRatio))
+      const outline = new Path2D(markerPath(seriesLook(series).marker, x, y, radius * devicePixelRatio))
       ctx.fill(outline)
       ctx.stroke(outline)
     }
@@ -157,7 +173,11 @@ function drawSelected(plot: uPlot, model: ChartModel, selected: ChartPoint | nul
   ctx.stroke()
 }
 
-function placeOf(plot: uPlot, model: ChartModel, { series, category }: ChartPoint): { left: number; top: number } | null {
+function placeOf(
+  plot: uPlot,
+  model: ChartModel,
+  { series, category }: ChartPoint,
+): { left: number; top: number } | null {
   const value = model.series[series]?.values[category]
   if (value === null || value === undefined) return null
   const left = plot.valToPos(category, 'x') + plot.over.offsetLeft

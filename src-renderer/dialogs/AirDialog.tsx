@@ -1,8 +1,8 @@
+import type { ReactNode } from 'react'
 import { speedOfSound } from '#shared/air/speedOfSound.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { setAir } from '#shared/workbook/commands/workbookCommands.ts'
 import { playedAir } from '#shared/workbook/instrumentOf.ts'
-import type { ReactNode } from 'react'
 import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
@@ -49,7 +49,8 @@ export function AirDialog(): ReactNode {
           take={(value) => tryRun(setAir('co2Fraction', value / 1e6))}
         />
         <p className="help soft">
-          Humid breath sharpens, its carbon dioxide flattens, and the two nearly cancel. Breath holds about 40 000 ppm.
+          Humid breath sharpens, its carbon dioxide flattens, and the two nearly cancel. Breath holds about 40
+          000 ppm.
         </p>
         <NumberField
           label="Pressure"
@@ -72,15 +73,16 @@ export function AirDialog(): ReactNode {
           clear={() => tryRun(setAir('playingTemperatureC', undefined))}
         />
         <p className="help soft">
-          Lengths belong to the air above. A playing temperature of its own shows a cold hall or a warm one; leave it
-          empty otherwise.
+          Lengths belong to the air above. A playing temperature of its own shows a cold hall or a warm one;
+          leave it empty otherwise.
         </p>
       </div>
       <p className="result">
         Speed of sound <b>{plainFigure(speed, 2)}</b> m/s
         {air.playingTemperatureC === undefined ? null : (
           <>
-            , played <b>{plainFigure(played, 2)}</b> m/s, <b>{signedCents(1200 * Math.log2(played / speed))}</b> cents
+            , played <b>{plainFigure(played, 2)}</b> m/s,{' '}
+            <b>{signedCents(1200 * Math.log2(played / speed))}</b> cents
           </>
         )}
       </p>

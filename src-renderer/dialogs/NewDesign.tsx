@@ -1,13 +1,13 @@
+import { type ReactNode, useState } from 'react'
 import { speedOfSound } from '#shared/air/speedOfSound.ts'
-import { nearestMidi, targetHz } from '#shared/pitch/reference.ts'
 import { noteName } from '#shared/pitch/noteName.ts'
+import { nearestMidi, targetHz } from '#shared/pitch/reference.ts'
 import { fundamentalHz, openLengthMm } from '#shared/tubing/openRoute.ts'
 import { type System, systems } from '#shared/valves/systems/systems.ts'
-import { addDesign } from '#shared/workbook/commands/workbookCommands.ts'
 import { replaceSystem } from '#shared/workbook/commands/designCommands.ts'
+import { addDesign } from '#shared/workbook/commands/workbookCommands.ts'
 import { designOpenLengthMm } from '#shared/workbook/instrumentOf.ts'
 import { designFromSystem, emptyWorkbook, freshId } from '#shared/workbook/newWorkbook.ts'
-import { type ReactNode, useState } from 'react'
 import { Choice } from '../fields/Choice.tsx'
 import { LengthField } from '../fields/LengthField.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
@@ -34,8 +34,12 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
   const workbook = inNewWorkbook || present === null ? emptyWorkbook('') : present
   const like = useSelectedDesign()
   const [systemId, setSystemId] = useState('plain-3')
-  const [hz, setHz] = useState(inNewWorkbook || like === null ? 43.6535 : like.design.instrument.fundamentalHz)
-  const [transposition, setTransposition] = useState(inNewWorkbook ? 0 : (like?.instrument.transposition ?? 0))
+  const [hz, setHz] = useState(
+    inNewWorkbook || like === null ? 43.6535 : like.design.instrument.fundamentalHz,
+  )
+  const [transposition, setTransposition] = useState(
+    inNewWorkbook ? 0 : (like?.instrument.transposition ?? 0),
+  )
   const [name, setName] = useState('')
   const system = systems.find(({ id }) => id === systemId) ?? systems[0]!
   const speed = speedOfSound(workbook.air)
@@ -92,7 +96,8 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
             }}
           />
           <p className="soft help">
-            Key, fundamental and length say the same thing: change the one you know. Air {workbook.air.temperatureC} °C.
+            Key, fundamental and length say the same thing: change the one you know. Air{' '}
+            {workbook.air.temperatureC} °C.
           </p>
           <NumberField
             label="Transposition"
@@ -210,14 +215,21 @@ export function ChangeSystem(): ReactNode {
   if (selected === null || workbook === null) return null
   const system = systems.find(({ id }) => id === systemId) ?? systems[0]!
   const change = (): void => {
-    run(replaceSystem(selected.design.id, system.name, system.build(designOpenLengthMm(workbook, selected.design))))
+    run(
+      replaceSystem(
+        selected.design.id,
+        system.name,
+        system.build(designOpenLengthMm(workbook, selected.design)),
+      ),
+    )
     closeDialog()
   }
   return (
     <Dialog title={`Another system for ${selected.design.name}`} onClose={closeDialog} wide>
       <SystemList systemId={systemId} onChoose={setSystemId} />
       <p className="soft help">
-        Valves, loops and fingerings are replaced, the loops filled in for this instrument. One undo takes it back.
+        Valves, loops and fingerings are replaced, the loops filled in for this instrument. One undo takes it
+        back.
       </p>
       <div className="buttons">
         <button type="button" className="main" onClick={change}>

@@ -1,6 +1,6 @@
+import type { ReactNode } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { setTemperament } from '#shared/workbook/commands/workbookCommands.ts'
-import type { ReactNode } from 'react'
 import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { useSettings } from '../state/settings.ts'
@@ -28,7 +28,9 @@ export function TemperamentDialog(): ReactNode {
               units={['cents']}
               unit="cents"
               by={1}
-              take={(value) => tryRun(setTemperament({ kind: 'custom', cents: temperament.cents.with(i, value) }))}
+              take={(value) =>
+                tryRun(setTemperament({ kind: 'custom', cents: temperament.cents.with(i, value) }))
+              }
             />
           )
         })}

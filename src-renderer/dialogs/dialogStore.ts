@@ -2,7 +2,15 @@ import { create } from 'zustand'
 
 /** The dialog that is open, if any. */
 export interface DialogState {
-  readonly open: null | 'newDesign' | 'newWorkbook' | 'air' | 'help' | 'changeSystem' | 'temperament' | 'settings'
+  readonly open:
+    | null
+    | 'newDesign'
+    | 'newWorkbook'
+    | 'air'
+    | 'help'
+    | 'changeSystem'
+    | 'temperament'
+    | 'settings'
 }
 
 export const useDialog = create<DialogState>()(() => ({ open: null }))

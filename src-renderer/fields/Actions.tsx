@@ -25,7 +25,13 @@ export function Actions({ label, text, items }: ActionsProps): ReactNode {
       <Popover className="menuFrame" placement="bottom start">
         <Menu className="menu" aria-label={label}>
           {items.map(({ text: itemText, keys, off, act }) => (
-            <MenuItem key={itemText} className="menuItem" isDisabled={off ?? false} textValue={itemText} onAction={act}>
+            <MenuItem
+              key={itemText}
+              className="menuItem"
+              isDisabled={off ?? false}
+              textValue={itemText}
+              onAction={act}
+            >
               <span>{itemText}</span>
               {keys === undefined ? null : <kbd>{keys}</kbd>}
             </MenuItem>

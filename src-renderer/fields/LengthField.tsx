@@ -1,6 +1,6 @@
+import type { ReactNode } from 'react'
 import { plainFigure } from '#shared/quantity/figures.ts'
 import { readLength } from '#shared/quantity/length.ts'
-import type { ReactNode } from 'react'
 import { useSettings } from '../state/settings.ts'
 import { QuantityField, type QuantityFieldProps } from './QuantityField.tsx'
 
@@ -18,7 +18,13 @@ export interface LengthFieldProps extends Omit<QuantityFieldProps, Own> {
 }
 
 /** A field for a length in the unit that the settings ask for; takes any unit and calculations. */
-export function LengthField({ lengthMm, atLeast = 0, digits = 1, stepMm, ...rest }: LengthFieldProps): ReactNode {
+export function LengthField({
+  lengthMm,
+  atLeast = 0,
+  digits = 1,
+  stepMm,
+  ...rest
+}: LengthFieldProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   return (
     <QuantityField

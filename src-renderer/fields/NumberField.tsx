@@ -1,6 +1,6 @@
+import type { ReactNode } from 'react'
 import { plainFigure } from '#shared/quantity/figures.ts'
 import { readNumber } from '#shared/quantity/number.ts'
-import type { ReactNode } from 'react'
 import { QuantityField, type QuantityFieldProps } from './QuantityField.tsx'
 
 type Own = 'read' | 'shown' | 'step' | 'take'
@@ -17,7 +17,15 @@ export interface NumberFieldProps extends Omit<QuantityFieldProps, Own> {
 }
 
 /** A field for a plain number: hertz, cents, degrees, semitones. */
-export function NumberField({ value, digits, atLeast, atMost, units, by, ...rest }: NumberFieldProps): ReactNode {
+export function NumberField({
+  value,
+  digits,
+  atLeast,
+  atMost,
+  units,
+  by,
+  ...rest
+}: NumberFieldProps): ReactNode {
   return (
     <QuantityField
       {...rest}

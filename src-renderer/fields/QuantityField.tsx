@@ -2,7 +2,9 @@ import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState 
 import { endBurst } from '../state/workbookStore.ts'
 
 /** What a typed text means, or what is wrong with it. */
-export type Typed = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string }
+export type Typed =
+  | { readonly ok: true; readonly value: number }
+  | { readonly ok: false; readonly message: string }
 
 export interface QuantityFieldProps {
   readonly label: string

@@ -1,15 +1,21 @@
-import { copyIdOf, duplicateDesign, moveDesign, removeDesign, renameDesign } from '#shared/workbook/commands/workbookCommands.ts'
-import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { type DragEvent, type KeyboardEvent, type ReactNode, useState } from 'react'
+import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import {
+  copyIdOf,
+  duplicateDesign,
+  moveDesign,
+  removeDesign,
+  renameDesign,
+} from '#shared/workbook/commands/workbookCommands.ts'
+import { useDialog } from '../dialogs/dialogStore.ts'
+import { Actions } from '../fields/Actions.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
-import { Actions } from '../fields/Actions.tsx'
 import { SeriesMark } from '../look/SeriesMark.tsx'
 import { type DerivedDesign, useDerived, useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { selectDesign, toggleHidden, useView } from '../state/viewStore.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
-import { useDialog } from '../dialogs/dialogStore.ts'
 
 /** The designs side by side with the three figures that compare them. */
 export function LineUp(): ReactNode {
@@ -97,7 +103,12 @@ function DesignCard({ derived, index, last, on, onDrag, onDrop }: DesignCardProp
               { text: 'Rename', keys: 'F2', act: () => setRenaming(true) },
               { text: 'Duplicate', act: () => duplicate(design.id) },
               { text: 'Move up', keys: 'Alt+↑', off: index === 0, act: () => run(moveDesign(design.id, -1)) },
-              { text: 'Move down', keys: 'Alt+↓', off: index === last, act: () => run(moveDesign(design.id, 1)) },
+              {
+                text: 'Move down',
+                keys: 'Alt+↓',
+                off: index === last,
+                act: () => run(moveDesign(design.id, 1)),
+              },
               { text: 'Delete', keys: 'Del', act: () => run(removeDesign(design.id)) },
             ]}
           />

@@ -5,7 +5,13 @@ import { type Marker, seriesLook } from './seriesLook.ts'
 export function SeriesMark({ series }: { readonly series: number }): ReactNode {
   const { colour, dash, marker } = seriesLook(series)
   return (
-    <svg className="seriesMark" width="38" height="12" aria-hidden="true" style={{ stroke: `var(${colour})` }}>
+    <svg
+      className="seriesMark"
+      width="38"
+      height="12"
+      aria-hidden="true"
+      style={{ stroke: `var(${colour})` }}
+    >
       <line x1="1" x2="37" y1="6" y2="6" strokeWidth="2.4" strokeDasharray={dash.join(' ')} />
       <path d={markerPath(marker, 19, 6, 4)} strokeWidth="2" />
     </svg>

@@ -1,6 +1,6 @@
 import { type ReactNode, useCallback, useMemo } from 'react'
-import type { ChartPoint } from '../curves/chartModel.ts'
 import { CurvesTable } from '../curves/CurvesTable.tsx'
+import type { ChartPoint } from '../curves/chartModel.ts'
 import { curvesByFingering, curvesByNote, placeOfSelection } from '../curves/curveModels.ts'
 import { ErrorChartView } from '../curves/ErrorChartView.tsx'
 import { Segments } from '../fields/Choice.tsx'

@@ -1,10 +1,10 @@
+import { useMemo } from 'react'
 import type { Instrument } from '#shared/tuning/instrument.ts'
 import { type TuningTables, tuningTables } from '#shared/tuning/tables.ts'
 import { instrumentOf } from '#shared/workbook/instrumentOf.ts'
 import { airWarnings, designWarnings } from '#shared/workbook/sanity/sanityWarnings.ts'
 import type { Warning } from '#shared/workbook/sanity/warning.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
-import { useMemo } from 'react'
 import { useView } from './viewStore.ts'
 import { useWorkbook } from './workbookStore.ts'
 
@@ -31,7 +31,8 @@ const known = new WeakMap<Design, Derivation>()
 export function derive(workbook: Workbook, design: Design, series: number): DerivedDesign {
   const { air, reference } = workbook
   const present = known.get(design)
-  if (present?.air === air && present.reference === reference && present.series === series) return present.derived
+  if (present?.air === air && present.reference === reference && present.series === series)
+    return present.derived
   const instrument = instrumentOf(workbook, design)
   const derived = { design, instrument, tables: tuningTables(instrument), series }
   known.set(design, { air, reference, series, derived })
@@ -69,7 +70,10 @@ export function useWarnings(): readonly Warning[] {
     () =>
       workbook === null
         ? []
-        : [...airWarnings(workbook), ...all.flatMap(({ design, tables }, i) => designWarnings(design, tables, i))],
+        : [
+            ...airWarnings(workbook),
+            ...all.flatMap(({ design, tables }, i) => designWarnings(design, tables, i)),
+          ],
     [workbook, all],
   )
 }

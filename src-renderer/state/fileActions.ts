@@ -1,8 +1,8 @@
+import { create } from 'zustand'
 import type { OpenAnswer } from '#shared/bridge/bridge.ts'
-import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
+import { mostBytes, openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
-import { create } from 'zustand'
 import { bridge } from '../bridge/bridge.ts'
 import { useView } from './viewStore.ts'
 import { showWorkbook, useWorkbook } from './workbookStore.ts'
@@ -24,7 +24,12 @@ export interface Trouble {
   readonly message: string
 }
 
-export const useFile = create<FileState>()(() => ({ saved: null, fileName: null, trouble: null, pending: null }))
+export const useFile = create<FileState>()(() => ({
+  saved: null,
+  fileName: null,
+  trouble: null,
+  pending: null,
+}))
 
 /** Whether the open workbook holds work that no file has. */
 export function isDirty(): boolean {
@@ -54,7 +59,12 @@ export function startWorkbook(workbook: Workbook | null, { unsaved = false } = {
 function show(workbook: Workbook | null, saved: Workbook | null, fileName: string | null): void {
   showWorkbook(workbook)
   useFile.setState({ saved, fileName, trouble: null, pending: null })
-  useView.setState({ designId: workbook?.designs[0]?.id ?? null, selection: null, loopId: null, hidden: new Set() })
+  useView.setState({
+    designId: workbook?.designs[0]?.id ?? null,
+    selection: null,
+    loopId: null,
+    hidden: new Set(),
+  })
 }
 
 /** Opens a file by the form's own dialog. */
@@ -74,14 +84,34 @@ export async function takeAnswer(answer: OpenAnswer): Promise<void> {
     useFile.setState({ trouble: { title: 'The file could not be read', message: answer.message } })
     return
   }
-  const opened = openWorkbook(answer.text)
-  if (!opened.ok) {
-    const title = `${answer.name} was not opened`
-    useFile.setState({ trouble: { title, message: opened.failure.message } })
-    return
-  }
+  const workbook = accepted(answer.name, answer.text)
+  if (workbook === null) return
   await bridge.adoptFile(answer.ticket)
-  show(opened.workbook, opened.workbook, answer.name)
+  show(workbook, workbook, answer.name)
+}
+
+/** Shows a workbook dropped on the window. It has no place to be saved back to: saving asks for one. */
+export async function takeDropped(file: File): Promise<void> {
+  const workbook =
+    file.size > mostBytes ? refuse(file.name, tooLargeMessage(file)) : accepted(file.name, await file.text())
+  if (workbook === null) return
+  await bridge.releaseFile()
+  show(workbook, workbook, file.name)
+}
+
+function tooLargeMessage(file: File): string {
+  return `${file.name}: found ${(file.size / 1024 ** 2).toFixed(1)} MB, expected at most 20 MB.`
+}
+
+/** The workbook that a text holds; `null`, and the reason said, when it holds none. */
+function accepted(name: string, text: string): Workbook | null {
+  const opened = openWorkbook(text)
+  return opened.ok ? opened.workbook : refuse(name, opened.failure.message)
+}
+
+function refuse(name: string, message: string): null {
+  useFile.setState({ trouble: { title: `${name} was not opened`, message } })
+  return null
 }
 
 /** Saves to the current file, or asks for one. Says whether the work is kept. */
@@ -94,7 +124,9 @@ export function saveAs(): Promise<boolean> {
   return write((text, name) => bridge.saveWorkbookAs(text, name))
 }
 
-async function write(by: (text: string, name: string) => ReturnType<typeof bridge.saveWorkbook>): Promise<boolean> {
+async function write(
+  by: (text: string, name: string) => ReturnType<typeof bridge.saveWorkbook>,
+): Promise<boolean> {
   const { workbook } = useWorkbook.getState()
   if (workbook === null) return true
   const answer = await by(writeWorkbook(workbook), `${fileNameOf(workbook.name)}.ferrule`)
@@ -111,6 +143,10 @@ async function write(by: (text: string, name: string) => ReturnType<typeof bridg
 /** A workbook's name without what file systems refuse. */
 export function fileNameOf(name: string): string {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: file systems refuse them
-  const clean = name.replace(/[<>:"/\\|?*\u0000-\u001f]+/g, ' ').trim().replace(/\.+$/, '').slice(0, 80)
+  const clean = name
+    .replace(/[<>:"/\\|?*\u0000-\u001f]+/g, ' ')
+    .trim()
+    .replace(/\.+$/, '')
+    .slice(0, 80)
   return clean === '' ? 'Workbook' : clean
 }

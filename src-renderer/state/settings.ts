@@ -1,6 +1,6 @@
-import type { Spelling } from '#shared/pitch/noteName.ts'
 import { create } from 'zustand'
 import { persist } from 'zustand/middleware'
+import type { Spelling } from '#shared/pitch/noteName.ts'
 
 /** What a person sets once and expects to find again, whatever workbook is open. */
 export interface Settings {

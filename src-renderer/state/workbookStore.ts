@@ -1,9 +1,9 @@
+import { temporal } from 'zundo'
+import { create } from 'zustand'
 import type { Command } from '#shared/workbook/commands/command.ts'
 import type { Failure } from '#shared/workbook/failure.ts'
 import { brokenRule } from '#shared/workbook/rules.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
-import { temporal } from 'zundo'
-import { create } from 'zustand'
 
 /** The open workbook and the name of the step that made it what it is. Undo keeps past and future values of both. */
 export interface WorkbookState {
@@ -36,7 +36,8 @@ export function run(command: Command): Failure | null {
   if (next === workbook) return null
   const broken = brokenRule(next)
   if (broken !== null) return broken
-  const joins = command.undo === 'skip' || (command.undo === 'coalesce' && continues(command.burst ?? command.name))
+  const joins =
+    command.undo === 'skip' || (command.undo === 'coalesce' && continues(command.burst ?? command.name))
   const history = useWorkbook.temporal.getState()
   if (joins) history.pause()
   useWorkbook.setState({ workbook: next, step: command.name })

@@ -1,12 +1,20 @@
-import { renameWorkbook } from '#shared/workbook/commands/workbookCommands.ts'
 import { type ReactNode, useState } from 'react'
+import { renameWorkbook } from '#shared/workbook/commands/workbookCommands.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { onMac } from '../bridge/keyCommands.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { Actions } from '../fields/Actions.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
-import { openByDialog, save, saveAs, useDirty, useFile, whenKept, startWorkbook } from '../state/fileActions.ts'
+import {
+  openByDialog,
+  save,
+  saveAs,
+  startWorkbook,
+  useDirty,
+  useFile,
+  whenKept,
+} from '../state/fileActions.ts'
 import { useHistory } from '../state/history.ts'
 import { redo, undo, useWorkbook } from '../state/workbookStore.ts'
 import { Targets } from './Targets.tsx'
@@ -86,10 +94,22 @@ function HistoryButtons(): ReactNode {
   const { undo: undoName, redo: redoName } = useHistory()
   return (
     <div className="history">
-      <button type="button" className="quiet" disabled={undoName === null} title={`${mainKey}Z`} onClick={undo}>
+      <button
+        type="button"
+        className="quiet"
+        disabled={undoName === null}
+        title={`${mainKey}Z`}
+        onClick={undo}
+      >
         Undo{undoName === null ? '' : ` “${undoName}”`}
       </button>
-      <button type="button" className="quiet" disabled={redoName === null} title={`${mainKey}Shift+Z`} onClick={redo}>
+      <button
+        type="button"
+        className="quiet"
+        disabled={redoName === null}
+        title={`${mainKey}Shift+Z`}
+        onClick={redo}
+      >
         Redo{redoName === null ? '' : ` “${redoName}”`}
       </button>
     </div>

@@ -1,10 +1,10 @@
+import type { ReactNode } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import type { Temperament } from '#shared/pitch/temperament.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { Tuning } from '#shared/tuning/instrument.ts'
 import { setA4, setTemperament, setTuning } from '#shared/workbook/commands/workbookCommands.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
-import type { ReactNode } from 'react'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { Actions } from '../fields/Actions.tsx'
 import { Choice } from '../fields/Choice.tsx'
@@ -55,7 +55,8 @@ export function Targets({ workbook }: { readonly workbook: Workbook }): ReactNod
 }
 
 function airText({ air }: Workbook): string {
-  const played = air.playingTemperatureC === undefined ? '' : `, played at ${plainFigure(air.playingTemperatureC, 1)} °C`
+  const played =
+    air.playingTemperatureC === undefined ? '' : `, played at ${plainFigure(air.playingTemperatureC, 1)} °C`
   const digits = Number.isInteger(air.temperatureC) ? 0 : 1
   return `${plainFigure(air.temperatureC, digits)} °C, ${plainFigure(100 * air.relativeHumidity, 0)} %${played}`
 }
@@ -64,7 +65,7 @@ const kinds = [
   { value: 'equal', text: 'equal' },
   { value: 'just', text: 'just' },
   { value: 'pythagorean', text: 'Pythagorean' },
-  { value: 'meantone', text: 'quarter-comma mean-tone' },
+  { value: 'meantone', text: 'mean-tone' },
   { value: 'custom', text: 'typed in' },
 ] as const
 
@@ -86,7 +87,11 @@ function TemperamentChoice({ temperament }: { readonly temperament: Temperament 
         }}
       />
       {temperament.kind === 'custom' ? (
-        <button type="button" className="plainButton" onClick={() => useDialog.setState({ open: 'temperament' })}>
+        <button
+          type="button"
+          className="plainButton"
+          onClick={() => useDialog.setState({ open: 'temperament' })}
+        >
           edit…
         </button>
       ) : null}
@@ -102,13 +107,17 @@ function TemperamentChoice({ temperament }: { readonly temperament: Temperament 
   )
 }
 
-function keyOptions(spelling: 'sharps' | 'flats', present: string): readonly { value: string; text: string }[] {
+function keyOptions(
+  spelling: 'sharps' | 'flats',
+  present: string,
+): readonly { value: string; text: string }[] {
   const names = Array.from({ length: 12 }, (_, i) => noteName(60 + i, spelling).replace(/\d+$/, ''))
   const all = names.includes(present) ? names : [present, ...names]
   return all.map((name) => ({ value: name, text: name }))
 }
 
 function TuningChoice(): ReactNode {
+  const spelling = useSettings((settings) => settings.spelling)
   const selected = useSelectedDesign()
   if (selected === null) return null
   const tuning = selected.design.tuning ?? { kind: 'none' }
@@ -128,7 +137,8 @@ function TuningChoice(): ReactNode {
       />
       {midi === null ? null : (
         <span className="soft" title="Movement of the main slide, not tube">
-          {noteName(midi, 'flats')}, {movementMm < 0 ? 'in' : 'out'} {plainFigure(Math.abs(movementMm), 1)} mm
+          {noteName(midi, spelling)}
+          {Math.abs(movementMm) < 0.05 ? '' : `, ${movementMm < 0 ? 'in' : 'out'} ${plainFigure(Math.abs(movementMm), 1)} mm`}
         </span>
       )}
     </span>

@@ -1,0 +1,26 @@
+import type { ReactNode } from 'react'
+import { AirDialog } from './AirDialog.tsx'
+import { useDialog } from './dialogStore.ts'
+import { HelpDialog } from './HelpDialog.tsx'
+import { ChangeSystem, NewDesign } from './NewDesign.tsx'
+import { TroubleDialog, UnsavedDialog } from './Questions.tsx'
+import { SettingsDialog } from './SettingsDialog.tsx'
+import { TemperamentDialog } from './TemperamentDialog.tsx'
+
+/** Whichever dialog is open. */
+export function Dialogs(): ReactNode {
+  const open = useDialog((state) => state.open)
+  return (
+    <>
+      {open === 'newWorkbook' ? <NewDesign inNewWorkbook /> : null}
+      {open === 'newDesign' ? <NewDesign inNewWorkbook={false} /> : null}
+      {open === 'changeSystem' ? <ChangeSystem /> : null}
+      {open === 'air' ? <AirDialog /> : null}
+      {open === 'temperament' ? <TemperamentDialog /> : null}
+      {open === 'settings' ? <SettingsDialog /> : null}
+      {open === 'help' ? <HelpDialog /> : null}
+      <UnsavedDialog />
+      <TroubleDialog />
+    </>
+  )
+}

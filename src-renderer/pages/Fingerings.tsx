@@ -1,0 +1,190 @@
+import { type ReactNode, useState } from 'react'
+import { noteName } from '#shared/pitch/noteName.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { type Candidate, type Note, playedCandidate } from '#shared/tuning/notes.ts'
+import { chooseFingering } from '#shared/workbook/commands/designCommands.ts'
+import { Segments } from '../fields/Choice.tsx'
+import { type DerivedDesign, useSelectedDesign } from '../state/derived.ts'
+import { useSettings } from '../state/settings.ts'
+import { type Selection, select, useView } from '../state/viewStore.ts'
+import { run } from '../state/workbookStore.ts'
+import { BandField } from './Curves.tsx'
+
+/** Candidates shown for a note before "more" is asked for. */
+const fewCandidates = 6
+
+/** The fingering chart of the selected design: every note with its candidates, the usual and nearest marked. */
+export function Fingerings(): ReactNode {
+  const derived = useSelectedDesign()
+  const spelling = useSettings((settings) => settings.spelling)
+  const [every, setEvery] = useState<'few' | 'every'>('few')
+  if (derived === null) return null
+  const notes = [...derived.tables.notes].reverse()
+  const most = notes.reduce((count, { candidates }) => Math.max(count, candidates.length), 0)
+  return (
+    <section className="sheet" aria-label="Fingerings">
+      <div className="caption">
+        <h1>Fingering chart</h1>
+        <span className="soft captionOf">{derived.design.name}</span>
+        <Segments
+          label="Spelling"
+          labelHidden
+          value={spelling}
+          options={[
+            { value: 'flats', text: '♭' },
+            { value: 'sharps', text: '♯' },
+          ]}
+          take={(value) => useSettings.setState({ spelling: value })}
+        />
+        {most > fewCandidates ? (
+          <Segments
+            label="Candidates"
+            labelHidden
+            value={every}
+            options={[
+              { value: 'few', text: 'first six' },
+              { value: 'every', text: `all, up to ${most}` },
+            ]}
+            take={setEvery}
+          />
+        ) : null}
+        <BandField />
+      </div>
+      <p className="key">
+        <span className="mark usual">usual</span> as the trade teaches it{' '}
+        <span className="mark nearest">nearest</span> in tune <span className="mark chosen">chosen</span> by
+        you. A fingering is written <b>1-3</b>
+        <i className="partial">3</i>: valves, then the harmonic. Pick one for its account; double-click to
+        choose it.
+      </p>
+      {notes.length === 0 ? (
+        <p className="empty">No fingering comes within 60 cents of a note. Check fundamental and loops.</p>
+      ) : (
+        <div className="tableFrame">
+          <table className="figures chartTable">
+            <caption className="unseen">Fingering chart of {derived.design.name}</caption>
+            <thead>
+              <tr>
+                <th scope="col">sounds</th>
+                <th scope="col">written</th>
+                <th scope="col">target, Hz</th>
+                <th scope="col" className="wide">
+                  fingering, harmonic and cents
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {notes.map((note) => (
+                <NoteRow
+                  key={note.midi}
+                  derived={derived}
+                  note={note}
+                  limit={every === 'few' ? fewCandidates : most}
+                />
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+    </section>
+  )
+}
+
+interface NoteRowProps {
+  readonly derived: DerivedDesign
+  readonly note: Note
+  readonly limit: number
+}
+
+function NoteRow({ derived, note, limit }: NoteRowProps): ReactNode {
+  const spelling = useSettings((settings) => settings.spelling)
+  const shown = note.candidates.filter((candidate, i) => i < limit || candidate === note.nearest)
+  const chosenOutside = note.chosen !== null && !shown.some((candidate) => isSame(candidate, note.chosen))
+  const all = chosenOutside && note.chosen !== null ? [note.chosen, ...shown] : shown
+  const more = note.candidates.length - shown.length
+  return (
+    <tr>
+      <th scope="row">{noteName(note.midi, spelling)}</th>
+      <td>{noteName(note.writtenMidi, spelling)}</td>
+      <td>{plainFigure(note.targetHz, 2)}</td>
+      <td className="candidates">
+        {all.length === 0 ? <span className="soft">none within 60 cents</span> : null}
+        {all.map((candidate) => (
+          <CandidateCell
+            key={`${candidate.fingering} ${candidate.harmonic}`}
+            derived={derived}
+            note={note}
+            candidate={candidate}
+          />
+        ))}
+        {more > 0 ? <span className="soft">and {more} more</span> : null}
+      </td>
+    </tr>
+  )
+}
+
+interface CandidateCellProps {
+  readonly derived: DerivedDesign
+  readonly note: Note
+  readonly candidate: Candidate
+}
+
+function CandidateCell({ derived, note, candidate }: CandidateCellProps): ReactNode {
+  const selection = useView((state) => state.selection)
+  const band = useSettings((settings) => settings.bandCents)
+  const chosen = isSame(candidate, note.chosen)
+  const cell: Selection = {
+    kind: 'note',
+    designId: derived.design.id,
+    midi: note.midi,
+    pressed: candidate.pressed,
+    harmonic: candidate.harmonic,
+  }
+  const marks = [
+    isSame(candidate, note.usual) ? 'usual' : null,
+    isSame(candidate, note.nearest) ? 'nearest' : null,
+    chosen ? 'chosen' : null,
+  ].filter((mark) => mark !== null)
+  const choose = (): void => {
+    const { pressed, harmonic } = candidate
+    run(chooseFingering(derived.design.id, note.midi, chosen ? null : { pressed, harmonic }))
+  }
+  const played = isSame(candidate, playedCandidate(note))
+  const on =
+    selection?.kind === 'note' &&
+    selection.designId === derived.design.id &&
+    selection.midi === note.midi &&
+    isSame({ ...candidate, pressed: selection.pressed, harmonic: selection.harmonic }, candidate)
+  return (
+    <span className={`candidate${played ? ' played' : ''}`}>
+      <button
+        type="button"
+        className="cell"
+        aria-pressed={on}
+        onClick={() => select(cell)}
+        onDoubleClick={choose}
+        onKeyDown={(event) => {
+          if (event.key !== 'c') return
+          event.preventDefault()
+          choose()
+        }}
+        title={`Harmonic ${candidate.harmonic}, ${plainFigure(candidate.hz, 2)} Hz. Double-click or press C to ${chosen ? 'go back to the usual' : 'choose'}.`}
+      >
+        <b>{candidate.fingering}</b>
+        <i className="partial">{candidate.harmonic}</i>
+        <span className={Math.abs(candidate.errorCents) > band ? 'hot' : undefined}>
+          {signedCents(candidate.errorCents)}
+        </span>
+        {marks.map((mark) => (
+          <span key={mark} className={`mark ${mark}`}>
+            {mark}
+          </span>
+        ))}
+      </button>
+    </span>
+  )
+}
+
+function isSame(a: Candidate, b: Candidate | null): boolean {
+  return b !== null && a.harmonic === b.harmonic && a.pressed.join('-') === b.pressed.join('-')
+}

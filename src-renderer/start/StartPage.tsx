@@ -1,0 +1,112 @@
+import { type ReactNode, useEffect, useState } from 'react'
+import type { Draft, RecentWorkbook } from '#shared/bridge/bridge.ts'
+import { examples } from '#shared/workbook/examples/examples.ts'
+import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
+import { bridge } from '../bridge/bridge.ts'
+import { useDialog } from '../dialogs/dialogStore.ts'
+import { openByDialog, openRecent, startWorkbook, useFile } from '../state/fileActions.ts'
+import { openExample } from './readExample.ts'
+
+/** What stands when nothing is open: new, open, lately used, examples, and work that a crash left behind. */
+export function StartPage(): ReactNode {
+  return (
+    <main className="start">
+      <div className="startSheet">
+        <h1>Ferrule</h1>
+        <p className="lead">
+          Valve tubing for brass instruments: how far every fingering and note is out, and the tube that would
+          put it right.
+        </p>
+        <LeftDraft />
+        <div className="startColumns">
+          <section aria-labelledby="begin">
+            <h2 id="begin">Begin</h2>
+            <button
+              type="button"
+              className="main"
+              onClick={() => useDialog.setState({ open: 'newWorkbook' })}
+            >
+              New workbook…
+            </button>
+            <p className="soft">Choose a valve system, a key and a length; the loops are filled in.</p>
+            <button type="button" onClick={openByDialog}>
+              Open a workbook…
+            </button>
+            <p className="soft">Or drop a .ferrule file on the window.</p>
+            <Recent />
+          </section>
+          <section aria-labelledby="examples">
+            <h2 id="examples">Examples from Saltmarsh Lane</h2>
+            <ul className="examples">
+              {examples.map((example) => (
+                <li key={example.id}>
+                  <button type="button" onClick={() => void openExample(example)}>
+                    <b>{example.title}</b>
+                    <span>{example.description}</span>
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </section>
+        </div>
+      </div>
+    </main>
+  )
+}
+
+function Recent(): ReactNode {
+  const [recent, setRecent] = useState<readonly RecentWorkbook[]>([])
+  useEffect(() => {
+    void bridge.recentWorkbooks().then(setRecent)
+  }, [])
+  if (recent.length === 0) return null
+  return (
+    <>
+      <h2>Lately</h2>
+      <ul className="recent">
+        {recent.map(({ id, name, place }) => (
+          <li key={id}>
+            <button type="button" onClick={() => openRecent(id)}>
+              <b>{name}</b> <span className="soft">{place}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
+  )
+}
+
+/** Work that was never saved, kept from the last time. */
+function LeftDraft(): ReactNode {
+  const [draft, setDraft] = useState<Draft | null>(null)
+  useEffect(() => {
+    void bridge.leftDraft().then(setDraft)
+  }, [])
+  if (draft === null) return null
+  const restore = (): void => {
+    const opened = openWorkbook(draft.text)
+    if (opened.ok) startWorkbook(opened.workbook, { unsaved: true })
+    else
+      useFile.setState({
+        trouble: { title: 'The kept work could not be read', message: opened.failure.message },
+      })
+  }
+  const forget = (): void => {
+    void bridge.keepDraft(null)
+    setDraft(null)
+  }
+  return (
+    <section className="leftDraft" aria-label="Unsaved work">
+      <p>
+        <b>{draft.name === '' ? 'A workbook' : draft.name}</b> was not saved when the program last stopped,{' '}
+        {new Date(draft.keptAt).toLocaleString()}.
+      </p>
+      <button type="button" className="main" onClick={restore}>
+        Restore it
+      </button>
+      <button type="button" onClick={forget}>
+        Forget it
+      </button>
+    </section>
+  )
+}

@@ -1,0 +1,61 @@
+import { useEffect } from 'react'
+import type { MenuCommand } from '#shared/bridge/bridge.ts'
+import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
+import { bridge } from '../bridge/bridge.ts'
+import { useDialog } from '../dialogs/dialogStore.ts'
+import {
+  isDirty,
+  openByDialog,
+  save,
+  saveAs,
+  takeAnswer,
+  useDirty,
+  useFile,
+  whenKept,
+} from './fileActions.ts'
+import { useHistory } from './history.ts'
+import { redo, undo, useWorkbook } from './workbookStore.ts'
+
+const commands: Readonly<Record<MenuCommand, () => void>> = {
+  new: () => whenKept(() => useDialog.setState({ open: 'newWorkbook' })),
+  open: openByDialog,
+  save: () => void save(),
+  saveAs: () => void saveAs(),
+  saveThenClose: () => void save().then((kept) => (kept ? bridge.closeWindow() : undefined)),
+  undo,
+  redo,
+  print: () => void bridge.print({ to: 'printer', paper: 'A4', landscape: false, name: nameOfWorkbook() }),
+  pdf: () => void bridge.print({ to: 'pdf', paper: 'A4', landscape: false, name: nameOfWorkbook() }),
+  help: () => useDialog.setState({ open: 'help' }),
+  palette: () => undefined,
+}
+
+function nameOfWorkbook(): string {
+  return useWorkbook.getState().workbook?.name ?? 'Ferrule'
+}
+
+/** Unsaved work is kept aside this long after the last change, ms. */
+const draftPauseMs = 1000
+
+/** Joins the window to the form it runs in: menus, files that arrive, title and dirty mark, kept drafts. */
+export function useForm(): void {
+  const workbook = useWorkbook((state) => state.workbook)
+  const fileName = useFile((state) => state.fileName)
+  const dirty = useDirty()
+  const { undo: undoName, redo: redoName } = useHistory()
+
+  useEffect(() => bridge.onCommand((command) => commands[command]()), [])
+  useEffect(() => bridge.onFile((answer) => whenKept(() => void takeAnswer(answer))), [])
+  useEffect(() => {
+    const name = fileName ?? workbook?.name ?? ''
+    void bridge.showState({ name, dirty, undo: undoName, redo: redoName, hasWorkbook: workbook !== null })
+  }, [fileName, workbook?.name, workbook === null, dirty, undoName, redoName])
+  useEffect(() => {
+    if (workbook === null) return
+    const timer = setTimeout(() => {
+      const draft = { name: workbook.name, text: writeWorkbook(workbook), keptAt: Date.now() }
+      void bridge.keepDraft(isDirty() ? draft : null)
+    }, draftPauseMs)
+    return () => clearTimeout(timer)
+  }, [workbook, dirty])
+}

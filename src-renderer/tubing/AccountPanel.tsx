@@ -1,0 +1,131 @@
+import type { ReactNode } from 'react'
+import { noteName } from '#shared/pitch/noteName.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { slideMovementMm } from '#shared/tubing/slideMovement.ts'
+import { type AccountCause, accountOf } from '#shared/tuning/account.ts'
+import type { Combination } from '#shared/tuning/combinations.ts'
+import { lengthFigure } from '../fields/LengthField.tsx'
+import type { DerivedDesign } from '../state/derived.ts'
+import { useSettings } from '../state/settings.ts'
+import type { Selection } from '../state/viewStore.ts'
+
+interface AccountPanelProps {
+  readonly derived: DerivedDesign
+  readonly selection: Selection | null
+}
+
+/** Why the selected cell is as far out as it is. */
+export function AccountPanel({ derived, selection }: AccountPanelProps): ReactNode {
+  if (selection === null || selection.designId !== derived.design.id) {
+    return (
+      <div className="account">
+        <h3>Account</h3>
+        <p className="soft">Pick a figure or a point of a curve to see where its cents come from.</p>
+      </div>
+    )
+  }
+  if (selection.kind === 'note') return <NoteAccount derived={derived} selection={selection} />
+  const row = derived.tables.combinations.find(({ fingering }) => fingering === selection.fingering)
+  return row === undefined ? null : <CombinationAccount derived={derived} row={row} />
+}
+
+function CombinationAccount({
+  derived,
+  row,
+}: {
+  readonly derived: DerivedDesign
+  readonly row: Combination
+}): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const figure = (mm: number): string => lengthFigure(mm, unit)
+  const shortMm = row.requiredLengthMm - row.lengthMm
+  const names = derived.design.loops
+    .filter(({ id }) => row.loops.includes(id))
+    .map(({ name, id }) => name ?? id)
+  const exact = Math.abs(row.errorCents) < 0.05
+  return (
+    <div className="account" aria-live="polite">
+      <h3>{headline(row.fingering === '0' ? 'Open' : row.fingering, row.errorCents)}</h3>
+      <p>
+        <span>tube it has</span>
+        <b>
+          {figure(row.lengthMm)} <i>{unit}</i>
+        </b>
+      </p>
+      <p>
+        <span>
+          tube it needs, {plainFigure(row.semitones, Number.isInteger(row.semitones) ? 0 : 2)} semitones down
+        </span>
+        <b>
+          {figure(row.requiredLengthMm)} <i>{unit}</i>
+        </b>
+      </p>
+      <p className="sum">
+        <span>{exact ? 'difference' : shortMm > 0 ? 'short by' : 'long by'}</span>
+        <b>
+          {figure(Math.abs(shortMm))} <i>{unit}</i>
+        </b>
+      </p>
+      {exact ? null : (
+        <p>
+          <span>one slide {shortMm > 0 ? 'out' : 'in'} by</span>
+          <b>
+            {figure(Math.abs(slideMovementMm(row.lengthMm, row.errorCents)))} <i>{unit}</i>
+          </b>
+        </p>
+      )}
+      <p className="soft">{names.length === 0 ? 'No loop in the route.' : `Through ${names.join(', ')}.`}</p>
+    </div>
+  )
+}
+
+const causeWords: Readonly<Record<AccountCause, string>> = {
+  harmonic: 'harmonic against the scale',
+  offset: 'that harmonic, measured',
+  combination: 'loops, slides pushed in',
+  slidePull: 'valve slides where they stand',
+  tuningSlide: 'main slide as tuned',
+  temperature: 'playing temperature',
+  reference: 'fundamental against A4 and temperament',
+}
+
+interface NoteAccountProps {
+  readonly derived: DerivedDesign
+  readonly selection: Extract<Selection, { kind: 'note' }>
+}
+
+function NoteAccount({ derived, selection }: NoteAccountProps): ReactNode {
+  const spelling = useSettings((settings) => settings.spelling)
+  const { midi, pressed, harmonic } = selection
+  const known = new Set(derived.design.valves.map(({ id }) => id))
+  if (!pressed.every((id) => known.has(id))) return null
+  const row = derived.tables.combinations.find((each) => each.pressed.join('-') === pressed.join('-'))
+  const account = accountOf(derived.instrument, pressed, harmonic, midi, row?.semitones)
+  const played = `${noteName(midi, spelling)}, ${account.fingering === '0' ? 'open' : account.fingering} on ${harmonic}`
+  return (
+    <div className="account" aria-live="polite">
+      <h3>{headline(played, account.totalCents)}</h3>
+      {account.terms
+        .filter(
+          ({ cause, cents }) => cause === 'harmonic' || cause === 'combination' || Math.abs(cents) >= 0.005,
+        )
+        .map(({ cause, cents }) => (
+          <p key={cause}>
+            <span>{causeWords[cause]}</span>
+            <b>{signedCents(cents)}</b>
+          </p>
+        ))}
+      <p className="sum">
+        <span>cents together</span>
+        <b>{signedCents(account.totalCents)}</b>
+      </p>
+    </div>
+  )
+}
+
+/** `1-3 is +30.3 cents sharp`. */
+function headline(what: string, cents: number): string {
+  const figure = signedCents(cents)
+  if (Number(figure.replace('−', '-')) === 0) return `${what} is in tune`
+  return `${what} is ${figure} cents, ${cents > 0 ? 'sharp' : 'flat'}`
+}

@@ -1,0 +1,133 @@
+import type { ReactNode } from 'react'
+import { fundamentalHz } from '#shared/tubing/openRoute.ts'
+import {
+  setHarmonicOffset,
+  setInstrument,
+  setMainSlidePosition,
+} from '#shared/workbook/commands/designCommands.ts'
+import { defaultHarmonics } from '#shared/workbook/workbook.ts'
+import { LengthField } from '../fields/LengthField.tsx'
+import { NumberField } from '../fields/NumberField.tsx'
+import { tryRun } from '../fields/refusal.ts'
+import type { DerivedDesign } from '../state/derived.ts'
+
+/** The open instrument: what was typed, and what follows from it in a lighter hand. */
+export function InstrumentFields({ derived }: { readonly derived: DerivedDesign }): ReactNode {
+  const { design, instrument, tables } = derived
+  const { id, instrument: data } = design
+  const openMm = tables.mainSlide.nominalOpenMm
+  return (
+    <div className="fields">
+      <NumberField
+        label="Fundamental"
+        value={data.fundamentalHz}
+        digits={2}
+        units={['Hz']}
+        unit="Hz"
+        help="Nominal harmonic 1 of the open route. Fundamental and effective length say the same thing."
+        take={(hz) => tryRun(setInstrument(id, 'fundamentalHz', hz))}
+      />
+      <LengthField
+        label="Effective length"
+        derived
+        lengthMm={openMm}
+        help="Speed of sound over twice the fundamental. Typing a length sets the fundamental."
+        take={(mm) => {
+          if (mm <= 0) return 'a length above 0 is expected.'
+          return tryRun(setInstrument(id, 'fundamentalHz', fundamentalHz(instrument.speedOfSoundMps, mm)))
+        }}
+      />
+      <LengthField
+        label="Bore length"
+        lengthMm={data.boreLengthMm ?? null}
+        help="Physical centre line from the mouthpiece receiver to the bell rim. May be left empty."
+        clear={() => tryRun(setInstrument(id, 'boreLengthMm', undefined))}
+        take={(mm) => tryRun(setInstrument(id, 'boreLengthMm', mm))}
+      />
+      {data.boreLengthMm === undefined ? null : (
+        <LengthField
+          label="Mouthpiece and bell"
+          derived
+          lengthMm={openMm - data.boreLengthMm}
+          atLeast={-1e6}
+          help="What mouthpiece and bell add: effective length less bore length. Typing it sets the bore length."
+          take={(mm) => tryRun(setInstrument(id, 'boreLengthMm', openMm - mm))}
+        />
+      )}
+      <LengthField
+        label="Bore at the valves"
+        lengthMm={data.boreDiameterMm ?? null}
+        digits={2}
+        clear={() => tryRun(setInstrument(id, 'boreDiameterMm', undefined))}
+        take={(mm) => tryRun(setInstrument(id, 'boreDiameterMm', mm))}
+      />
+      <details className="more">
+        <summary>Compass, transposition, main slide, harmonics</summary>
+        <MoreFields derived={derived} />
+      </details>
+    </div>
+  )
+}
+
+function MoreFields({ derived: { design, instrument } }: { readonly derived: DerivedDesign }): ReactNode {
+  const { id, instrument: data, mainSlide } = design
+  const [first, last] = data.harmonics ?? defaultHarmonics
+  const slide = mainSlide ?? { outMm: 0, travelMm: 0 }
+  return (
+    <>
+      <NumberField
+        label="Transposition"
+        value={data.transposition ?? 0}
+        digits={0}
+        unit="semitones"
+        by={1}
+        help="Sounding minus written."
+        take={(value) => tryRun(setInstrument(id, 'transposition', value))}
+      />
+      <NumberField
+        label="First harmonic"
+        value={first}
+        digits={0}
+        by={1}
+        take={(value) => tryRun(setInstrument(id, 'harmonics', [value, last]))}
+      />
+      <NumberField
+        label="Last harmonic"
+        value={last}
+        digits={0}
+        by={1}
+        take={(value) => tryRun(setInstrument(id, 'harmonics', [first, value]))}
+      />
+      <LengthField
+        label="Main slide out now"
+        lengthMm={mainSlide?.outMm ?? null}
+        help="Movement, not tube. It is already in the length."
+        clear={() => tryRun(setMainSlidePosition(id, undefined))}
+        take={(outMm) =>
+          tryRun(setMainSlidePosition(id, { outMm, travelMm: Math.max(slide.travelMm, outMm) }))
+        }
+      />
+      <LengthField
+        label="Main slide travel"
+        lengthMm={mainSlide?.travelMm ?? null}
+        clear={() => tryRun(setMainSlidePosition(id, undefined))}
+        take={(travelMm) => tryRun(setMainSlidePosition(id, { ...slide, travelMm }))}
+      />
+      <h3>Measured offsets of the harmonics</h3>
+      <div className="offsets">
+        {Array.from({ length: last - first + 1 }, (_, i) => first + i).map((harmonic) => (
+          <NumberField
+            key={harmonic}
+            label={String(harmonic)}
+            value={instrument.harmonicOffsetsCents[harmonic] ?? 0}
+            digits={1}
+            units={['cents']}
+            by={1}
+            width={5}
+            take={(cents) => tryRun(setHarmonicOffset(id, harmonic, cents))}
+          />
+        ))}
+      </div>
+    </>
+  )
+}

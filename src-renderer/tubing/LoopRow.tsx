@@ -1,0 +1,136 @@
+import { memo, type ReactNode } from 'react'
+import { lengthText } from '#shared/quantity/figures.ts'
+import { loopForDropMm } from '#shared/tubing/requiredLength.ts'
+import { gateWords } from '#shared/valves/gate.ts'
+import type { Loop } from '#shared/valves/loop.ts'
+import type { Valve } from '#shared/valves/valve.ts'
+import {
+  moveLoopSlide,
+  removeLoop,
+  renameLoop,
+  setGate,
+  setLoopDiameter,
+  setLoopLength,
+  setLoopTravel,
+} from '#shared/workbook/commands/valveCommands.ts'
+import { LengthField, lengthFigure } from '../fields/LengthField.tsx'
+import { tryRun } from '../fields/refusal.ts'
+import { TextField } from '../fields/TextField.tsx'
+import { useSettings } from '../state/settings.ts'
+import { useView } from '../state/viewStore.ts'
+import { run } from '../state/workbookStore.ts'
+import { GateEditor } from './GateEditor.tsx'
+import { bowPx, type LoopDrawing, loopPath } from './loopScale.ts'
+import { useLoopDrag } from './useLoopDrag.ts'
+
+interface LoopRowProps {
+  readonly designId: string
+  readonly loop: Loop
+  readonly valves: readonly Valve[]
+  readonly drawing: LoopDrawing
+  readonly openMm: number
+  /** Whether it lies in the route of the fingering that the account explains. */
+  readonly inRoute: boolean
+  readonly open: boolean
+}
+
+/** One loop: its name and gate in words, itself to scale with a bow to drag, its length; opened, all of it. */
+export const LoopRow = memo(function LoopRow(props: LoopRowProps): ReactNode {
+  const { designId, loop, valves, drawing, inRoute, open } = props
+  const unit = useSettings((settings) => settings.unit)
+  const name = loop.name ?? loop.id
+  const take = (lengthMm: number): string | null => tryRun(setLoopLength(designId, loop, lengthMm))
+  const drag = useLoopDrag(loop.lengthMm, drawing, take)
+  return (
+    <li className={`loop${open ? ' open' : ''}${inRoute ? ' inRoute' : ''}`}>
+      <div className="loopLine">
+        <button
+          type="button"
+          className="loopName"
+          aria-expanded={open}
+          onClick={() => useView.setState({ loopId: open ? null : loop.id })}
+        >
+          <b>{name}</b>
+          <span className="gate">{gateWords(loop)}</span>
+        </button>
+        <svg className="tube" width={drawing.widthPx} height="22" aria-hidden="true">
+          <path className="bore" d={loopPath(loop.lengthMm, drawing)} />
+          {loop.pressed.length > 1 ? (
+            <path className="company" d={loopPath(loop.lengthMm, drawing)} />
+          ) : null}
+        </svg>
+        {/* biome-ignore lint/a11y/useSemanticElements: a range input cannot be drawn as the bow of a loop */}
+        <span
+          className="bow"
+          role="slider"
+          tabIndex={0}
+          aria-label={`Length of ${name}`}
+          aria-valuenow={Math.round(loop.lengthMm * 10) / 10}
+          aria-valuemin={0}
+          aria-valuemax={Math.max(Math.ceil(drawing.longestMm), Math.ceil(loop.lengthMm))}
+          aria-valuetext={lengthText(loop.lengthMm, unit)}
+          title="Drag to change the length; Shift for fine steps"
+          style={{ left: `calc(var(--loopDrawingLeft) + ${bowPx(loop.lengthMm, drawing) - 11}px)` }}
+          {...drag}
+        />
+        <LengthField
+          label={`Length of ${name}`}
+          labelHidden
+          lengthMm={loop.lengthMm}
+          stepMm={0.1}
+          width={7}
+          take={take}
+        />
+      </div>
+      {open ? <LoopDetails {...props} valves={valves} /> : null}
+    </li>
+  )
+})
+
+function LoopDetails({ designId, loop, valves, openMm }: LoopRowProps): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const only = loop.pressed.length === 1 ? valves.find(({ id }) => id === loop.pressed[0]) : undefined
+  const exactMm = only === undefined || only.semitones <= 0 ? null : loopForDropMm(openMm, only.semitones)
+  return (
+    <div className="loopDetails">
+      <TextField
+        label="Name"
+        value={loop.name ?? ''}
+        placeholder={loop.id}
+        take={(name) => tryRun(renameLoop(designId, loop, name))}
+      />
+      <GateEditor loop={loop} valves={valves} take={(gate) => run(setGate(designId, loop, gate))} />
+      <LengthField
+        label="Slide out now"
+        help="Movement of the slide, not tube: each millimetre out is two of tube, already in the length."
+        lengthMm={loop.slide?.outMm ?? null}
+        stepMm={0.5}
+        take={(outMm) => tryRun(moveLoopSlide(designId, loop, outMm))}
+      />
+      <LengthField
+        label="Slide travel"
+        help="Farthest movement out."
+        lengthMm={loop.slide?.travelMm ?? null}
+        stepMm={0.5}
+        take={(travelMm) => tryRun(setLoopTravel(designId, loop, travelMm))}
+      />
+      <LengthField
+        label="Bore"
+        lengthMm={loop.diameterMm ?? null}
+        digits={2}
+        clear={() => tryRun(setLoopDiameter(designId, loop, undefined))}
+        take={(diameterMm) => tryRun(setLoopDiameter(designId, loop, diameterMm))}
+      />
+      <p className="loopButtons">
+        {exactMm === null ? null : (
+          <button type="button" className="quiet" onClick={() => run(setLoopLength(designId, loop, exactMm))}>
+            Make exact alone, {lengthFigure(exactMm, unit)} {unit}
+          </button>
+        )}
+        <button type="button" className="quiet" onClick={() => run(removeLoop(designId, loop))}>
+          Delete loop
+        </button>
+      </p>
+    </div>
+  )
+}

@@ -1,0 +1,150 @@
+import { type ReactNode, useMemo, useRef } from 'react'
+import { lengthText } from '#shared/quantity/figures.ts'
+import { liesInRoute } from '#shared/valves/gate.ts'
+import { bitsOf, routing } from '#shared/valves/route.ts'
+import { useDialog } from '../dialogs/dialogStore.ts'
+import { type DerivedDesign, useSelectedDesign, useWarnings } from '../state/derived.ts'
+import { useSettings } from '../state/settings.ts'
+import { type Selection, useView } from '../state/viewStore.ts'
+import { AccountPanel } from './AccountPanel.tsx'
+import { InstrumentFields } from './InstrumentFields.tsx'
+import { LoopRow } from './LoopRow.tsx'
+import { Valves } from './Valves.tsx'
+
+/** Width of a loop's drawing, CSS px. */
+const drawingWidthPx = 132
+
+/** The right-hand place: the selected design's instrument, loops, valves, and the account of what is selected. */
+export function Tubing(): ReactNode {
+  const derived = useSelectedDesign()
+  const selection = useView((state) => state.selection)
+  if (derived === null) return null
+  return (
+    <aside className="right" aria-label="Tubing">
+      <div className="tubing">
+        <h2>
+          Tubing <span className="of">of {derived.design.name}</span>
+        </h2>
+        <InstrumentFields derived={derived} />
+        <LoopList derived={derived} selection={selection} />
+        <Valves
+          key={derived.design.id}
+          design={derived.design}
+          openMm={derived.tables.mainSlide.nominalOpenMm}
+        />
+        <p className="rowButtons">
+          <button type="button" className="add" onClick={() => useDialog.setState({ open: 'changeSystem' })}>
+            Another system…
+          </button>
+        </p>
+        <Warnings derived={derived} />
+      </div>
+      <AccountPanel derived={derived} selection={selection} />
+    </aside>
+  )
+}
+
+function LoopList({
+  derived,
+  selection,
+}: {
+  readonly derived: DerivedDesign
+  readonly selection: Selection | null
+}): ReactNode {
+  const { design, tables } = derived
+  const loopId = useView((state) => state.loopId)
+  const unit = useSettings((settings) => settings.unit)
+  const longestMm = useScale(
+    design.id,
+    design.loops.reduce((most, { lengthMm }) => Math.max(most, lengthMm), 0),
+  )
+  const drawing = useMemo(() => ({ widthPx: drawingWidthPx, longestMm }), [longestMm])
+  const openMm = tables.mainSlide.nominalOpenMm
+  const down = downOf(derived, selection)
+  const system = routing(openMm, design.valves, design.loops)
+  return (
+    <>
+      <h3 className="loopsHead">
+        Loops, to scale
+        {down === null ? null : <span className="of"> · brass: in the route of the account</span>}
+      </h3>
+      {design.loops.length === 0 ? <p className="soft">No loops: the open route is all there is.</p> : null}
+      <ul className="loops">
+        {design.loops.map((loop, i) => (
+          <LoopRow
+            key={loop.id}
+            designId={design.id}
+            loop={loop}
+            valves={design.valves}
+            drawing={drawing}
+            openMm={openMm}
+            inRoute={down === null || liesInRoute(system.gates[i]!, down)}
+            open={loop.id === loopId}
+          />
+        ))}
+      </ul>
+      {design.loops.length === 0 ? null : <ScaleBar longestMm={longestMm} unit={unit} />}
+    </>
+  )
+}
+
+/**
+ * The longest tube the drawings hold, mm. It grows with a loop but shrinks only when the loops have become much
+ * shorter, so that a drawing does not move under the hand that drags it.
+ */
+function useScale(designId: string, longestMm: number): number {
+  const kept = useRef({ designId, longestMm: longestMm * 1.1 })
+  const { current } = kept
+  if (current.designId !== designId || longestMm > current.longestMm || longestMm < 0.6 * current.longestMm) {
+    kept.current = { designId, longestMm: longestMm * 1.1 }
+  }
+  return Math.max(kept.current.longestMm, 1)
+}
+
+function downOf({ design, tables }: DerivedDesign, selection: Selection | null): number | null {
+  if (selection === null || selection.designId !== design.id) return null
+  const system = routing(tables.mainSlide.openMm, design.valves, [])
+  if (selection.kind === 'note') return bitsOf(system, selection.pressed)
+  return tables.fingerings.find(({ name }) => name === selection.fingering)?.down ?? null
+}
+
+/** A bar of a round length at the drawings' scale, as on a drawing. */
+function ScaleBar({
+  longestMm,
+  unit,
+}: {
+  readonly longestMm: number
+  readonly unit: 'mm' | 'in'
+}): ReactNode {
+  const step = unit === 'mm' ? 1 : 25.4
+  const most = longestMm / 2 / step
+  const round = 10 ** Math.floor(Math.log10(Math.max(most, 1)))
+  const units = [5, 2, 1].map((factor) => factor * round).find((candidate) => candidate <= most) ?? round
+  const px = ((units * step) / longestMm) * drawingWidthPx
+  return (
+    <p className="scaleBar">
+      <svg width={px + 2} height="8" aria-hidden="true">
+        <path d={`M1 1V7M1 4H${px + 1}M${px + 1} 1V7`} />
+      </svg>
+      {lengthText(units * step, unit, 0)} of tube
+    </p>
+  )
+}
+
+function Warnings({ derived }: { readonly derived: DerivedDesign }): ReactNode {
+  const warnings = useWarnings()
+  const own = warnings.filter(
+    ({ path }) => path.startsWith(`designs[${derived.series}]`) || path.startsWith('air'),
+  )
+  if (own.length === 0) return null
+  return (
+    <section className="warnings" aria-label="Worth a look">
+      <h3>Worth a look</h3>
+      <ul>
+        {own.map(({ path, message }) => (
+          <li key={`${path} ${message}`}>{message}</li>
+        ))}
+      </ul>
+    </section>
+  )
+}

@@ -1,0 +1,144 @@
+import type { ReactNode } from 'react'
+import { plainFigure } from '#shared/quantity/figures.ts'
+import { loopForDropMm } from '#shared/tubing/requiredLength.ts'
+import { ordinal } from '#shared/valves/systems/parts.ts'
+import { setFingerings } from '#shared/workbook/commands/designCommands.ts'
+import {
+  addLoop,
+  addValve,
+  moveValve,
+  removeValve,
+  renameValve,
+  setValveDrop,
+} from '#shared/workbook/commands/valveCommands.ts'
+import { mostValves } from '#shared/workbook/schema.ts'
+import type { Design } from '#shared/workbook/workbook.ts'
+import { Actions } from '../fields/Actions.tsx'
+import { Choice } from '../fields/Choice.tsx'
+import { NumberField } from '../fields/NumberField.tsx'
+import { tryRun } from '../fields/refusal.ts'
+import { TextField } from '../fields/TextField.tsx'
+import { run } from '../state/workbookStore.ts'
+
+/** The valves of a design: name, nominal drop, order; and which fingerings it uses. */
+export function Valves({ design, openMm }: { readonly design: Design; readonly openMm: number }): ReactNode {
+  const { valves } = design
+  const add = (): void => {
+    const ids = valves.map(({ id }) => id)
+    const id = freshNumber(ids)
+    const semitones = [2, 1, 3, 5, 7][valves.length] ?? 1
+    const loop = {
+      id: freshLoopId(design, `L${id}`),
+      name: ordinal(valves.length),
+      lengthMm: loopForDropMm(openMm, semitones),
+      pressed: [id],
+    }
+    run(addValve(design.id, { id, semitones }, loop))
+  }
+  return (
+    <>
+      <h3>Valves</h3>
+      <ul className="valves">
+        {valves.map((valve, index) => (
+          <li key={index.toString()}>
+            <TextField
+              label={`Name of valve ${index + 1}`}
+              labelHidden
+              className="valveId"
+              value={valve.id}
+              take={(name) => tryRun(renameValve(design.id, valve.id, name))}
+            />
+            <NumberField
+              label={`Drop of valve ${valve.id}`}
+              labelHidden
+              value={valve.semitones}
+              digits={Number.isInteger(valve.semitones) ? 0 : 2}
+              unit={Math.abs(valve.semitones) === 1 ? 'semitone' : 'semitones'}
+              by={1}
+              width={4}
+              help="Nominal drop; negative for a valve that raises."
+              take={(semitones) => tryRun(setValveDrop(design.id, valve.id, semitones))}
+            />
+            <Actions
+              label={`More for valve ${valve.id}`}
+              items={[
+                { text: 'Move up', off: index === 0, act: () => run(moveValve(design.id, valve.id, -1)) },
+                {
+                  text: 'Move down',
+                  off: index === valves.length - 1,
+                  act: () => run(moveValve(design.id, valve.id, 1)),
+                },
+                { text: 'Delete with its loops', act: () => run(removeValve(design.id, valve.id)) },
+              ]}
+            />
+          </li>
+        ))}
+      </ul>
+      <div className="rowButtons">
+        <button type="button" className="add" disabled={valves.length >= mostValves} onClick={add}>
+          Add a valve
+        </button>
+        <button
+          type="button"
+          className="add"
+          onClick={() =>
+            run(
+              addLoop(design.id, {
+                id: freshLoopId(design, 'loop'),
+                lengthMm: 0,
+                pressed: valves[0] ? [valves[0].id] : [],
+              }),
+            )
+          }
+        >
+          Add a loop
+        </button>
+      </div>
+      <FingeringsInUse design={design} />
+    </>
+  )
+}
+
+function FingeringsInUse({ design }: { readonly design: Design }): ReactNode {
+  const kind = fingeringKind(design)
+  const options = [
+    { value: 'all', text: `every combination, ${plainFigure(2 ** design.valves.length, 0)}` },
+    { value: 'single', text: 'one valve at a time' },
+    ...(kind === 'list' ? [{ value: 'list', text: 'a list of its own' }] : []),
+  ]
+  return (
+    <Choice
+      label="Fingerings"
+      value={kind}
+      options={options}
+      take={(value) => {
+        if (value === 'all') run(setFingerings(design.id, 'all'))
+        if (value === 'single') run(setFingerings(design.id, singles(design)))
+      }}
+    />
+  )
+}
+
+function singles(design: Design): readonly { readonly pressed: readonly string[] }[] {
+  return [{ pressed: [] }, ...design.valves.map(({ id }) => ({ pressed: [id] }))]
+}
+
+function fingeringKind({ fingerings, valves }: Design): string {
+  if (fingerings === undefined || fingerings === 'all') return 'all'
+  const single =
+    fingerings.length === valves.length + 1 && fingerings.every(({ pressed }) => pressed.length <= 1)
+  return single ? 'single' : 'list'
+}
+
+function freshNumber(taken: readonly string[]): string {
+  let number = taken.length + 1
+  while (taken.includes(String(number))) number++
+  return String(number)
+}
+
+function freshLoopId(design: Design, wanted: string): string {
+  const taken = new Set(design.loops.map(({ id }) => id))
+  let id = wanted
+  for (let number = 2; taken.has(id); number++) id = `${wanted} ${number}`
+  return id
+}
