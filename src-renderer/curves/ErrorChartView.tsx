@@ -60,8 +60,8 @@ export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps)
   useEffect(() => chart.current?.update(model, pointed ?? selected), [model, pointed, selected])
 
   const key = (event: KeyboardEvent): void => {
-    if (event.key === 'Enter' && pointed !== null) return onPick(pointed)
-    if (event.key === 'Escape') return setPointed(null)
+    if (event.key === 'Enter' && pointed !== null) onPick(pointed)
+    if (event.key === 'Escape') setPointed(null)
     const next = stepped(model, pointed ?? selected, event.key)
     if (next === null) return
     event.preventDefault()

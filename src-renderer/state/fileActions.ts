@@ -142,9 +142,8 @@ async function write(
 
 /** A workbook's name without what file systems refuse. */
 export function fileNameOf(name: string): string {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: file systems refuse them
   const clean = name
-    .replace(/[<>:"/\\|?*\u0000-\u001f]+/g, ' ')
+    .replace(/[<>:"/\\|?*\p{Cc}]+/gu, ' ')
     .trim()
     .replace(/\.+$/, '')
     .slice(0, 80)

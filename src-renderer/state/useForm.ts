@@ -46,15 +46,16 @@ export function useForm(): void {
 
   useEffect(() => bridge.onCommand((command) => commands[command]()), [])
   useEffect(() => bridge.onFile((answer) => whenKept(() => void takeAnswer(answer))), [])
+  const name = fileName ?? workbook?.name ?? ''
+  const hasWorkbook = workbook !== null
   useEffect(() => {
-    const name = fileName ?? workbook?.name ?? ''
-    void bridge.showState({ name, dirty, undo: undoName, redo: redoName, hasWorkbook: workbook !== null })
-  }, [fileName, workbook?.name, workbook === null, dirty, undoName, redoName])
+    void bridge.showState({ name, dirty, undo: undoName, redo: redoName, hasWorkbook })
+  }, [name, hasWorkbook, dirty, undoName, redoName])
   useEffect(() => {
     if (workbook === null) return
     const timer = setTimeout(() => {
       const draft = { name: workbook.name, text: writeWorkbook(workbook), keptAt: Date.now() }
-      void bridge.keepDraft(isDirty() ? draft : null)
+      void bridge.keepDraft(dirty ? draft : null)
     }, draftPauseMs)
     return () => clearTimeout(timer)
   }, [workbook, dirty])

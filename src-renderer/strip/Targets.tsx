@@ -20,7 +20,7 @@ const pitchStandards = [440, 442, 443, 452.5, 435, 430, 415]
 export function Targets({ workbook }: { readonly workbook: Workbook }): ReactNode {
   const { a4Hz, temperament } = workbook.reference
   return (
-    <div className="targets" role="group" aria-label="Targets">
+    <section className="targets" aria-label="Targets">
       <span className="together">
         <NumberField
           label="A4"
@@ -50,7 +50,7 @@ export function Targets({ workbook }: { readonly workbook: Workbook }): ReactNod
         <span className="soft">air</span> {airText(workbook)}
       </button>
       <TuningChoice />
-    </div>
+    </section>
   )
 }
 
@@ -138,7 +138,9 @@ function TuningChoice(): ReactNode {
       {midi === null ? null : (
         <span className="soft" title="Movement of the main slide, not tube">
           {noteName(midi, spelling)}
-          {Math.abs(movementMm) < 0.05 ? '' : `, ${movementMm < 0 ? 'in' : 'out'} ${plainFigure(Math.abs(movementMm), 1)} mm`}
+          {Math.abs(movementMm) < 0.05
+            ? ''
+            : `, ${movementMm < 0 ? 'in' : 'out'} ${plainFigure(Math.abs(movementMm), 1)} mm`}
         </span>
       )}
     </span>

@@ -55,11 +55,8 @@ export const LoopRow = memo(function LoopRow(props: LoopRowProps): ReactNode {
         </button>
         <svg className="tube" width={drawing.widthPx} height="22" aria-hidden="true">
           <path className="bore" d={loopPath(loop.lengthMm, drawing)} />
-          {loop.pressed.length > 1 ? (
-            <path className="company" d={loopPath(loop.lengthMm, drawing)} />
-          ) : null}
+          {loop.pressed.length > 1 ? <path className="company" d={loopPath(loop.lengthMm, drawing)} /> : null}
         </svg>
-        {/* biome-ignore lint/a11y/useSemanticElements: a range input cannot be drawn as the bow of a loop */}
         <span
           className="bow"
           role="slider"
