@@ -4,7 +4,6 @@ import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import {
-  isDirty,
   openByDialog,
   save,
   saveAs,
