@@ -3,15 +3,7 @@ import type { MenuCommand } from '#shared/bridge/bridge.ts'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
-import {
-  openByDialog,
-  save,
-  saveAs,
-  takeAnswer,
-  useDirty,
-  useFile,
-  whenKept,
-} from './fileActions.ts'
+import { openByDialog, save, saveAs, takeAnswer, useDirty, useFile, whenKept } from './fileActions.ts'
 import { useHistory } from './history.ts'
 import { redo, undo, useWorkbook } from './workbookStore.ts'
 
