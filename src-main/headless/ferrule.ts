@@ -1,6 +1,8 @@
-import { runFerrule } from './run.ts'
+import { readyFerrule, runFerrule } from './run.ts'
 
-const { code, output, complaint } = runFerrule(process.argv.slice(2))
+const args = process.argv.slice(2)
+await readyFerrule(args)
+const { code, output, complaint } = runFerrule(args)
 
 // A reader that has seen enough (`| head`) closes the pipe: not our failure.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

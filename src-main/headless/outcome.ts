@@ -7,6 +7,8 @@ export type Outcome =
 export interface Command {
   /** What follows `ferrule`, for the list of commands. */
   readonly usage: string
+  /** Loads what `run` cannot do without. */
+  readonly ready?: () => Promise<unknown>
   readonly run: (args: readonly string[]) => Outcome
 }
 

@@ -1,9 +1,13 @@
+import { lengths } from './lengths/lengths.ts'
 import type { Command } from './outcome.ts'
 import { shown } from './shown.ts'
 import { tables } from './tables/tables.ts'
 
 /** Every command by its name. A new command is a file and a line here. */
-const commands: ReadonlyMap<string, Command> = new Map([['tables', tables]])
+const commands: ReadonlyMap<string, Command> = new Map([
+  ['tables', tables],
+  ['lengths', lengths],
+])
 
 export interface Run {
   /** Exit code: 0, or 2 when the input was refused. */
@@ -12,6 +16,11 @@ export interface Run {
   readonly output: string
   /** For standard error: the reason, or the remarks. */
   readonly complaint: string
+}
+
+/** Loads what the command in some arguments needs; to be awaited before `runFerrule`. */
+export async function readyFerrule([name]: readonly string[]): Promise<void> {
+  await commands.get(name ?? '')?.ready?.()
 }
 
 /** Runs `ferrule` with its arguments, touching neither stream. */

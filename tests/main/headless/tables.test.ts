@@ -221,11 +221,11 @@ describe('ferrule refuses with code 2, nothing on standard output and the reason
     expect({ code, stdout }).toEqual({ code: 2, stdout: '' })
     return stderr.replace(`${folder}/`, '')
   }
-  const usage = 'Usage:\n  ferrule tables FILE… [--show combinations|notes|summary] [--json | --csv]\n'
+  const usage = ferruleHere(['--help']).stdout
 
   it('no command, and one it does not know', () => {
     expect(refusal([])).toBe(`ferrule: no command given\n${usage}`)
-    expect(refusal(['table', bass])).toBe(`ferrule: found command table, expected tables\n${usage}`)
+    expect(refusal(['table', bass])).toBe(`ferrule: found command table, expected tables, lengths\n${usage}`)
   })
 
   it.each<[readonly string[], string]>([
