@@ -6,7 +6,10 @@ import { type LengthRefusal, refusal } from './lengthRefusal.ts'
 
 /** The part of a design that lengths are found for; `fingerings` written out, the open one among them or not. */
 export interface DesignToSolve {
+  /** Of the open route in tune. */
   readonly openLengthMm: number
+  /** How far the open route stands from that now, mm of tube; default 0. */
+  readonly openChangeMm?: number
   readonly valves: readonly Valve[]
   readonly loops: readonly Loop[]
   readonly fingerings: readonly Fingering[]
@@ -41,6 +44,7 @@ export function designProblem(
   const free = new Set(request.free)
   return {
     openLengthMm: design.openLengthMm,
+    openChangeMm: design.openChangeMm ?? 0,
     open: request.openFree ? { kind: 'free' } : { kind: 'held' },
     loops: design.loops.map((loop) => ({
       id: loop.id,

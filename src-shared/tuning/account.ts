@@ -15,7 +15,7 @@ export interface Account {
   readonly totalCents: number
   /** Tube in the route with the main slide as tuned, mm. */
   readonly lengthMm: number
-  /** Tube that the nominal drop needs on the open route as tuned, mm. */
+  /** Tube that the nominal drop needs on the open route as tuned, its detuning apart, mm. */
   readonly requiredLengthMm: number
 }
 
@@ -58,7 +58,7 @@ export function accountOf(
   midi: number,
   semitones?: number,
 ): Account {
-  const { nominalOpenMm, openMm } = setMainSlide(instrument)
+  const { nominalOpenMm, openMm, inTuneOpenMm } = setMainSlide(instrument)
   const system = routing(nominalOpenMm, instrument.valves, instrument.loops)
   const fingering = namedFingering(instrument.valves, bitsOf(system, pressed), semitones)
   const inRoute = loopsInRoute(system, fingering.down)
@@ -85,7 +85,7 @@ export function accountOf(
     terms,
     totalCents: terms.reduce((sum, { cents }) => sum + cents, 0),
     lengthMm,
-    requiredLengthMm: requiredLengthMm(openMm, fingering.semitones),
+    requiredLengthMm: requiredLengthMm(inTuneOpenMm, fingering.semitones),
   }
 }
 

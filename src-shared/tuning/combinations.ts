@@ -17,10 +17,10 @@ export interface Combination {
 }
 
 /**
- * The combination table: a row for each fingering, in the order given. Errors are relative to the open route:
- * `1200·log2(required / route length)` with `required = open·2^(k/12)`.
+ * The combination table: a row for each fingering, in the order given. Errors are relative to the open route in
+ * tune: `1200·log2(required / route length)` with `required = open·2^(k/12)`.
  *
- * @param openMm effective length of the open route, mm
+ * @param openMm effective length of the open route in tune, mm; the system's own may stand off it on purpose
  * @example combinationTable(2000, routing(2000, valves, loops), fingeringsOf(valves, 'all'))
  */
 export function combinationTable(

@@ -1,14 +1,17 @@
 import { centsBetween, ratioOfCents } from '../pitch/cents.ts'
 import { nearestMidi, targetHz } from '../pitch/reference.ts'
 import { openLengthMm } from '../tubing/openRoute.ts'
+import { tubeForCentsMm } from '../tubing/slideMovement.ts'
 import type { Instrument } from './instrument.ts'
 
 /** Where the tuning puts the main slide. */
 export interface MainSlideSetting {
   /** Effective open length as designed, mm. */
   readonly nominalOpenMm: number
-  /** Effective open length with the main slide set, mm. */
+  /** Effective open length with the main slide set, mm; the open note's detuning is in it. */
   readonly openMm: number
+  /** The same without that detuning, mm: the length from which required lengths are taken. */
+  readonly inTuneOpenMm: number
   /** Movement from where the slide stands, mm out (not tube); negative: push in. */
   readonly movementMm: number
   /** The note the harmonic was tuned to, midi; `null` without tuning. */
@@ -20,22 +23,28 @@ export interface MainSlideSetting {
 /**
  * Sets the main slide. With `open` tuning the named harmonic of the open route, its measured offset and the
  * playing temperature included, is brought to the nearest note: `L′ = L·2^(e/1200)` for an error of e cents.
+ * An open note that is to stand off its pitch on purpose then moves the slide on.
  *
  * @example setMainSlide({ ...instrument, tuning: { kind: 'none' } }).movementMm // 0
  */
 export function setMainSlide(instrument: Instrument): MainSlideSetting {
   const nominalOpenMm = openLengthMm(instrument.speedOfSoundMps, instrument.fundamentalHz)
-  if (instrument.tuning.kind === 'none') {
-    return { nominalOpenMm, openMm: nominalOpenMm, movementMm: 0, midi: null, beyondMm: 0 }
-  }
+  const { midi, inTuneOpenMm } = tunedOpen(instrument, nominalOpenMm)
+  const openMm = inTuneOpenMm + tubeForCentsMm(inTuneOpenMm, 0 - (instrument.openDetuningCents ?? 0))
+  const movementMm = (openMm - nominalOpenMm) / 2
+  const beyondMm = movementMm === 0 ? 0 : beyondTravelMm(instrument, movementMm)
+  return { nominalOpenMm, openMm, inTuneOpenMm, movementMm, midi, beyondMm }
+}
+
+function tunedOpen(instrument: Instrument, nominalOpenMm: number) {
+  if (instrument.tuning.kind === 'none') return { midi: null, inTuneOpenMm: nominalOpenMm }
   const { harmonic } = instrument.tuning
   const hz =
     (harmonic * instrument.fundamentalHz * instrument.playedSpeedOfSoundMps) / instrument.speedOfSoundMps
   const soundingHz = hz * ratioOfCents(instrument.harmonicOffsetsCents[harmonic] ?? 0)
   const midi = nearestMidi(soundingHz, instrument.reference.a4Hz)
-  const openMm = nominalOpenMm * ratioOfCents(centsBetween(targetHz(midi, instrument.reference), soundingHz))
-  const movementMm = (openMm - nominalOpenMm) / 2
-  return { nominalOpenMm, openMm, movementMm, midi, beyondMm: beyondTravelMm(instrument, movementMm) }
+  const sharpCents = centsBetween(targetHz(midi, instrument.reference), soundingHz)
+  return { midi, inTuneOpenMm: nominalOpenMm * ratioOfCents(sharpCents) }
 }
 
 function beyondTravelMm({ mainSlide }: Instrument, movementMm: number): number {

@@ -23,7 +23,7 @@ export function tuningTables(instrument: Instrument): TuningTables {
   const mainSlide = setMainSlide(instrument)
   const system = routing(mainSlide.openMm, instrument.valves, instrument.loops)
   const fingerings = fingeringsOf(instrument.valves, instrument.fingerings)
-  const combinations = combinationTable(mainSlide.openMm, system, fingerings)
+  const combinations = combinationTable(mainSlide.inTuneOpenMm, system, fingerings)
   const notes = noteTable(instrument, combinations, fingerings)
   const summary = summarise(instrument.valves, system, fingerings, combinations, notes)
   return { mainSlide, fingerings, combinations, notes, summary }

@@ -21,6 +21,7 @@ export function instrumentOf(workbook: Pick<Workbook, 'air' | 'reference'>, desi
     transposition: instrument.transposition ?? 0,
     chosen: design.chosen ?? {},
     tuning: design.tuning ?? { kind: 'none' },
+    openDetuningCents: design.openDetuningCents ?? 0,
     mainSlide: design.mainSlide ?? null,
     reference: workbook.reference,
   }

@@ -142,6 +142,7 @@ const design = z.looseObject(
       .optional(),
     mainSlide: slidePosition.optional(),
     tuning: tuning.optional(),
+    openDetuningCents: numberWithin(-100, 100, ' cents').optional(),
     bore: z.looseObject({}, { error: 'a bore' }).optional(),
   },
   { error: 'a design' },

@@ -37,6 +37,8 @@ export interface Design {
   readonly fingerings?: 'all' | readonly Fingering[]
   readonly mainSlide?: SlidePosition
   readonly tuning?: Tuning
+  /** The open note set off its pitch on purpose, that the others come nearer; cents, sharp positive. */
+  readonly openDetuningCents?: number
   readonly bore?: Readonly<Record<string, unknown>>
 }
 

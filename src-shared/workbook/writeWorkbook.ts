@@ -37,6 +37,7 @@ const order: KeyOrder = {
     fingerings: fingering,
     mainSlide: slide,
     tuning: { kind: null, harmonic: null },
+    openDetuningCents: null,
     bore: { waveFronts: null, sections: null },
   },
   bench: { slides: null, readings: null, pitchChanges: null },

@@ -45,7 +45,13 @@ function answer(question: Question, { workbook, design }: Found): Outcome {
   const { mainSlide, fingerings } = tuningTables(instrumentOf(workbook, design))
   const { valves, loops } = design
   const solved = lengthsRecord(
-    { openLengthMm: mainSlide.openMm, valves, loops, fingerings },
+    {
+      openLengthMm: mainSlide.inTuneOpenMm,
+      openChangeMm: mainSlide.openMm - mainSlide.inTuneOpenMm,
+      valves,
+      loops,
+      fingerings,
+    },
     question.request,
     loadedHighs(),
   )
