@@ -7,6 +7,7 @@ import { useThemeOnPage } from './look/useTheme.ts'
 import { Compare } from './pages/Compare.tsx'
 import { Curves } from './pages/Curves.tsx'
 import { Fingerings } from './pages/Fingerings.tsx'
+import { Lengths } from './pages/Lengths.tsx'
 import { StartPage } from './start/StartPage.tsx'
 import { takeDropped, whenKept } from './state/fileActions.ts'
 import { useForm } from './state/useForm.ts'
@@ -18,6 +19,7 @@ import { Tubing } from './tubing/Tubing.tsx'
 const pages: readonly { readonly id: Page; readonly name: string; readonly page: () => ReactNode }[] = [
   { id: 'curves', name: 'Curves', page: Curves },
   { id: 'fingerings', name: 'Fingerings', page: Fingerings },
+  { id: 'lengths', name: 'Lengths', page: Lengths },
   { id: 'compare', name: 'Compare', page: Compare },
 ]
 

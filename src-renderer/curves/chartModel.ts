@@ -20,6 +20,16 @@ export interface ChartModel {
   readonly categories: readonly Category[]
   readonly series: readonly ChartSeries[]
   readonly bandCents: number
+  /** Where one series' values may come to lie, drawn behind it. */
+  readonly doubt?: ChartBands
+}
+
+/** Ends of a band at each category, cents; `null` where there is none. */
+export interface ChartBands {
+  /** Place in the line-up, for its look. */
+  readonly series: number
+  readonly lowest: readonly (number | null)[]
+  readonly highest: readonly (number | null)[]
 }
 
 /** A point of the chart, by place. */
@@ -38,7 +48,8 @@ export function centsRange(
 ): readonly [number, number] {
   let low = -model.bandCents * 1.4
   let high = model.bandCents * 1.4
-  for (const { values } of model.series) {
+  const ends = model.doubt === undefined ? [] : [model.doubt.lowest, model.doubt.highest]
+  for (const values of [...model.series.map((each) => each.values), ...ends]) {
     for (const value of values) {
       if (value === null) continue
       low = Math.min(low, value)

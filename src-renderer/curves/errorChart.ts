@@ -3,6 +3,7 @@ import { signedCents } from '#shared/quantity/figures.ts'
 import { markerPath } from '../look/SeriesMark.tsx'
 import { seriesLook } from '../look/seriesLook.ts'
 import { type ChartModel, type ChartPoint, centsRange } from './chartModel.ts'
+import { drawDoubtBands } from './doubtBands.ts'
 import type { Inks } from './inkOfTheme.ts'
 
 /** A mounted chart: new values in place, another size, gone. */
@@ -119,7 +120,7 @@ function seriesOptions(series: number, inks: Inks): uPlot.Series {
   return { stroke: inks.ofSeries(series), width: 2, dash: [...dash], points: { show: false }, spanGaps: true }
 }
 
-function drawBehind(plot: uPlot, { bandCents }: ChartModel, inks: Inks): void {
+function drawBehind(plot: uPlot, { bandCents, doubt }: ChartModel, inks: Inks): void {
   const { ctx, bbox } = plot
   const y = (cents: number): number => plot.valToPos(cents, 'y', true)
   ctx.save()
@@ -132,6 +133,7 @@ function drawBehind(plot: uPlot, { bandCents }: ChartModel, inks: Inks): void {
   ctx.lineTo(bbox.left + bbox.width, y(0))
   ctx.stroke()
   ctx.restore()
+  if (doubt !== undefined) drawDoubtBands(plot, doubt, inks)
 }
 
 function drawInFront(plot: uPlot, model: ChartModel, selected: ChartPoint | null, inks: Inks): void {

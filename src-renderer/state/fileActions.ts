@@ -4,6 +4,7 @@ import { mostBytes, openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { bridge } from '../bridge/bridge.ts'
+import { forgetLengths } from './lengthsStore.ts'
 import { useView } from './viewStore.ts'
 import { showWorkbook, useWorkbook } from './workbookStore.ts'
 
@@ -58,6 +59,7 @@ export function startWorkbook(workbook: Workbook | null, { unsaved = false } = {
 
 function show(workbook: Workbook | null, saved: Workbook | null, fileName: string | null): void {
   showWorkbook(workbook)
+  forgetLengths()
   useFile.setState({ saved, fileName, trouble: null, pending: null })
   useView.setState({
     designId: workbook?.designs[0]?.id ?? null,

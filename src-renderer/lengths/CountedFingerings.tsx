@@ -1,0 +1,57 @@
+import type { ReactNode } from 'react'
+import { plainFigure } from '#shared/quantity/figures.ts'
+import { usualFingerings } from '#shared/valves/usual.ts'
+import type { DerivedDesign } from '../state/derived.ts'
+import { choose, useLengths, weigh } from '../state/lengthsStore.ts'
+import { fingeringWords, shownFingerings } from './shownFingerings.ts'
+
+/** The fingerings as buttons: pressed ones count, and a click leaves one out or takes it in again. */
+export function CountedFingerings({ derived }: { readonly derived: DerivedDesign }): ReactNode {
+  const weights = useLengths((state) => state.weights)
+  const openFree = useLengths((state) => state.openFree)
+  const shown = shownFingerings(derived)
+  const more = derived.tables.fingerings.length - shown.length
+  return (
+    <fieldset className="counted">
+      <legend>Fingerings that count</legend>
+      {shown.map(({ name }) => {
+        const weight = weights.get(name) ?? 1
+        const open = name === '0' && !openFree
+        return (
+          <button
+            key={name}
+            type="button"
+            className="chip"
+            aria-pressed={weight > 0 && !open}
+            disabled={open}
+            aria-label={`Count ${fingeringWords(name)}`}
+            title={open ? 'The open note counts when it is free' : weight > 0 ? 'Leave out' : 'Count again'}
+            onClick={() => weigh(name, weight > 0 ? 0 : 1)}
+          >
+            {name}
+            {weight > 0 && weight !== 1 && !open ? <i> ×{weightFigure(weight)}</i> : null}
+          </button>
+        )
+      })}
+      <span className="quickCounts">
+        {more > 0 ? <span className="soft">and {more} more</span> : null}
+        <button type="button" className="quiet" onClick={() => choose({ weights: new Map() })}>
+          all alike
+        </button>
+        <button type="button" className="quiet" onClick={() => choose({ weights: oneAStep(derived) })}>
+          one a step
+        </button>
+      </span>
+    </fieldset>
+  )
+}
+
+/** Weights that leave out every fingering but the usual one of its drop. */
+function oneAStep({ design, tables }: DerivedDesign): ReadonlyMap<string, number> {
+  const usual = new Set(usualFingerings(design.valves, tables.fingerings).map(({ name }) => name))
+  return new Map(tables.fingerings.flatMap(({ name }) => (usual.has(name) ? [] : [[name, 0] as const])))
+}
+
+export function weightFigure(weight: number): string {
+  return plainFigure(weight, Number.isInteger(weight) ? 0 : 2)
+}

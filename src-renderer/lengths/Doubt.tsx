@@ -1,0 +1,196 @@
+import type { ReactNode } from 'react'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import type { PlayedRoute } from '#shared/solve/slideMovement.ts'
+import type { CentsBand, ToleranceBand } from '#shared/solve/toleranceBands.ts'
+import { Segments } from '../fields/Choice.tsx'
+import { LengthField } from '../fields/LengthField.tsx'
+import { NumberField } from '../fields/NumberField.tsx'
+import type { DerivedDesign } from '../state/derived.ts'
+import { setDoubt, useLengths, withEntry } from '../state/lengthsStore.ts'
+import { useSettings } from '../state/settings.ts'
+import { Fold } from './Fold.tsx'
+import { fingeringWords, shownFingerings } from './shownFingerings.ts'
+import { ToleranceNeed } from './ToleranceNeed.tsx'
+
+interface DoubtProps {
+  readonly derived: DerivedDesign
+  readonly routes: readonly PlayedRoute[]
+  readonly bands: readonly ToleranceBand[] | null
+  readonly ofProposal: boolean
+}
+
+/** How exactly the parts are made, what that does to each fingering, and how exactly they must be made. */
+export function Doubt(props: DoubtProps): ReactNode {
+  return (
+    <Fold title="Doubt" hint="what ± on the tubes and other temperatures do, and what tolerance is needed">
+      {() => <DoubtContent {...props} />}
+    </Fold>
+  )
+}
+
+function DoubtContent({ derived, routes, bands, ofProposal }: DoubtProps): ReactNode {
+  const doubt = useLengths((state) => state.doubt)
+  return (
+    <>
+      <div className="choices">
+        <Segments
+          label="On the chart"
+          value={doubt.shown}
+          options={[
+            { value: 'none', text: 'none' },
+            { value: 'worstCase', text: 'worst case' },
+            { value: 'rootSumSquare', text: 'root-sum-square' },
+          ]}
+          take={(shown) => setDoubt({ shown })}
+        />
+        <span className="soft">for the lengths {ofProposal ? 'proposed' : 'as they stand'}</span>
+      </div>
+      <Tolerances derived={derived} />
+      {bands === null ? (
+        <p className="slip" role="alert">
+          These tolerances are longer than a whole route. Make them smaller.
+        </p>
+      ) : (
+        <>
+          <ToleranceNeed derived={derived} routes={routes} />
+          <BandTable derived={derived} bands={bands} routes={routes} />
+        </>
+      )}
+    </>
+  )
+}
+
+/** Tolerances wider than this are a slip of the hand, mm. */
+const widestMm = 50
+
+function Tolerances({ derived: { design } }: { readonly derived: DerivedDesign }): ReactNode {
+  const { bodyMm, loopMm, ownMm, coldestC, warmestC } = useLengths((state) => state.doubt)
+  const own = ownMm.get(design.id)
+  const within = (mm: number, take: (mm: number) => void): string | null => {
+    if (mm > widestMm) return `found ${plainFigure(mm, 1)} mm, expected at most ${widestMm} mm.`
+    take(mm)
+    return null
+  }
+  const setOwn = (loopId: string, mm: number | undefined): void =>
+    setDoubt({ ownMm: withEntry(ownMm, design.id, withEntry(own ?? new Map(), loopId, mm)) })
+  return (
+    <div className="tolerances">
+      <LengthField
+        label="body ±"
+        lengthMm={bodyMm}
+        digits={2}
+        stepMm={0.1}
+        width={6}
+        take={(mm) => within(mm, (value) => setDoubt({ bodyMm: value }))}
+      />
+      <LengthField
+        label="every loop ±"
+        lengthMm={loopMm}
+        digits={2}
+        stepMm={0.1}
+        width={6}
+        take={(mm) => within(mm, (value) => setDoubt({ loopMm: value }))}
+      />
+      <TemperatureField label="coldest" value={coldestC} take={(value) => setDoubt({ coldestC: value })} />
+      <TemperatureField label="warmest" value={warmestC} take={(value) => setDoubt({ warmestC: value })} />
+      {design.loops.map(({ id, name }) => (
+        <LengthField
+          key={id}
+          label={`${name ?? id} ±`}
+          lengthMm={own?.get(id) ?? loopMm}
+          derived={own?.get(id) === undefined}
+          digits={2}
+          stepMm={0.1}
+          width={6}
+          clear={() => setOwn(id, undefined)}
+          take={(mm) => within(mm, (value) => setOwn(id, value))}
+        />
+      ))}
+    </div>
+  )
+}
+
+interface TemperatureFieldProps {
+  readonly label: string
+  readonly value: number | null
+  readonly take: (value: number | null) => void
+}
+
+function TemperatureField({ label, value, take }: TemperatureFieldProps): ReactNode {
+  return (
+    <NumberField
+      label={label}
+      value={value}
+      digits={1}
+      atLeast={-40}
+      atMost={80}
+      by={1}
+      width={6}
+      units={['°C', 'C']}
+      unit="°C"
+      help="Empty: the temperature of the air in the strip."
+      clear={() => take(null)}
+      take={(temperatureC) => {
+        take(Math.min(Math.max(temperatureC, -40), 80))
+        return null
+      }}
+    />
+  )
+}
+
+function BandTable({
+  derived,
+  bands,
+  routes,
+}: {
+  readonly derived: DerivedDesign
+  readonly bands: readonly ToleranceBand[]
+  readonly routes: readonly PlayedRoute[]
+}): ReactNode {
+  const within = useSettings((settings) => settings.bandCents)
+  const bandOf = new Map(bands.map((band) => [band.name, band]))
+  const known = new Set(routes.map(({ name }) => name))
+  return (
+    <table className="figures bandTable">
+      <caption className="unseen">Where each fingering may come to lie, cents</caption>
+      <thead>
+        <tr>
+          <th scope="col">fingering</th>
+          <th scope="col">
+            worst case <i>cents</i>
+          </th>
+          <th scope="col">
+            root-sum-square <i>cents</i>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {shownFingerings(derived)
+          .filter(({ name }) => known.has(name))
+          .map(({ name }) => (
+            <tr key={name}>
+              <th scope="row">{fingeringWords(name)}</th>
+              <BandCell band={bandOf.get(name)?.worstCase} within={within} />
+              <BandCell band={bandOf.get(name)?.rootSumSquare} within={within} />
+            </tr>
+          ))}
+      </tbody>
+    </table>
+  )
+}
+
+function BandCell({
+  band,
+  within,
+}: {
+  readonly band: CentsBand | undefined
+  readonly within: number
+}): ReactNode {
+  if (band === undefined) return <td className="none">·</td>
+  const outside = band.lowestCents < -within || band.highestCents > within
+  return (
+    <td className={outside ? 'hot' : undefined}>
+      {signedCents(band.lowestCents)} <i>to</i> {signedCents(band.highestCents)}
+    </td>
+  )
+}

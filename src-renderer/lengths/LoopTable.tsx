@@ -1,0 +1,56 @@
+import type { ReactNode } from 'react'
+import type { DerivedDesign } from '../state/derived.ts'
+import { useSettings } from '../state/settings.ts'
+import { FreedomRow } from './FreedomRow.tsx'
+import { OpenRow } from './OpenRow.tsx'
+import type { Proposal } from './useProposal.ts'
+
+interface LoopTableProps {
+  readonly derived: DerivedDesign
+  readonly proposal: Proposal | null
+}
+
+/** Every loop and the open note: what may become of it, and what is proposed. */
+export function LoopTable({ derived, proposal }: LoopTableProps): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const { design } = derived
+  return (
+    <div className="tableFrame">
+      <table className="figures loopTable">
+        <caption className="unseen">Loops of {design.name}, as they stand and as proposed</caption>
+        <thead>
+          <tr>
+            <th scope="col">loop</th>
+            <th scope="col" className="wide">
+              may be
+            </th>
+            <th scope="col">
+              now <i>{unit}</i>
+            </th>
+            <th scope="col">
+              proposed <i>{unit}</i>
+            </th>
+            <th scope="col">
+              change in tube <i>{unit}</i>
+            </th>
+            <th scope="col">
+              slide out, half of it <i>{unit}</i>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {design.loops.map((loop) => (
+            <FreedomRow
+              key={loop.id}
+              design={design}
+              loop={loop}
+              proposedMm={proposal?.lengths.lengthsMm[loop.id] ?? null}
+              holding={proposal?.solution?.heldByBounds.filter((bound) => bound.loop === loop.id) ?? []}
+            />
+          ))}
+          <OpenRow derived={derived} proposal={proposal} />
+        </tbody>
+      </table>
+    </div>
+  )
+}

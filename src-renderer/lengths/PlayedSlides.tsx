@@ -1,0 +1,175 @@
+import { type ReactNode, useMemo, useState } from 'react'
+import { signedCents } from '#shared/quantity/figures.ts'
+import { type MovableSlide, type PlayedRoute, slideMovements } from '#shared/solve/slideMovement.ts'
+import { setMainSlidePosition } from '#shared/workbook/commands/designCommands.ts'
+import { setLoopTravel } from '#shared/workbook/commands/valveCommands.ts'
+import { LengthField } from '../fields/LengthField.tsx'
+import { tryRun } from '../fields/refusal.ts'
+import type { DerivedDesign } from '../state/derived.ts'
+import { choose, mainSlideId, setMoved, useLengths } from '../state/lengthsStore.ts'
+import { useSettings } from '../state/settings.ts'
+import { signedLength } from './ChangeCells.tsx'
+import { Fold } from './Fold.tsx'
+import { fingeringWords, shownFingerings } from './shownFingerings.ts'
+import { slideName } from './slideName.ts'
+import { WallChart } from './WallChart.tsx'
+
+interface PlayedSlidesProps {
+  readonly derived: DerivedDesign
+  readonly routes: readonly PlayedRoute[]
+  readonly slides: readonly MovableSlide[]
+  readonly moved: readonly MovableSlide[]
+  readonly ofProposal: boolean
+}
+
+/** Slides moved while playing: which, how far each fingering needs them, and a chart of it for the wall. */
+export function PlayedSlides(props: PlayedSlidesProps): ReactNode {
+  return (
+    <Fold title="Slides moved while playing" hint="how far each fingering wants them out, and a wall chart">
+      {() => <PlayedSlidesContent {...props} />}
+    </Fold>
+  )
+}
+
+function PlayedSlidesContent(props: PlayedSlidesProps): ReactNode {
+  const { derived, routes, moved, ofProposal } = props
+  const [hanging, setHanging] = useState(false)
+  const reachCounts = useLengths((state) => state.reachCounts)
+  const movements = useMemo(() => slideMovements(routes, moved), [routes, moved])
+  return (
+    <>
+      <SlideChoices {...props} />
+      <div className="choices">
+        <label className="tick">
+          <input
+            type="checkbox"
+            checked={reachCounts}
+            onChange={(event) => choose({ reachCounts: event.target.checked })}
+          />
+          Count what they reach as reached when lengths are found
+        </label>
+        <button type="button" disabled={moved.length === 0} onClick={() => setHanging(true)}>
+          Wall chart…
+        </button>
+      </div>
+      {moved.length === 0 ? (
+        <p className="soft">Tick a slide that is moved while playing and give it its travel.</p>
+      ) : (
+        <MovementTable {...props} movements={movements} />
+      )}
+      {hanging ? (
+        <WallChart
+          derived={derived}
+          movements={movements}
+          ofProposal={ofProposal}
+          onClose={() => setHanging(false)}
+        />
+      ) : null}
+    </>
+  )
+}
+
+function SlideChoices({ derived, slides }: PlayedSlidesProps): ReactNode {
+  const { design } = derived
+  const moved = useLengths((state) => state.moved.get(design.id))
+  const slideOf = new Map(slides.map((slide) => [slide.id, slide]))
+  const rows = [
+    ...design.loops.map((loop) => ({
+      id: loop.id,
+      take: (travelMm: number) => tryRun(setLoopTravel(design.id, loop, travelMm)),
+    })),
+    {
+      id: mainSlideId,
+      take: (travelMm: number) =>
+        tryRun(setMainSlidePosition(design.id, { outMm: design.mainSlide?.outMm ?? 0, travelMm })),
+    },
+  ]
+  return (
+    <ul className="slideChoices">
+      {rows.map(({ id, take }) => (
+        <li key={id}>
+          <label className="tick">
+            <input
+              type="checkbox"
+              checked={moved?.has(id) ?? false}
+              onChange={(event) => setMoved(design.id, id, event.target.checked)}
+            />
+            {slideName(derived, id)}
+          </label>
+          <LengthField
+            label="travel"
+            lengthMm={slideOf.get(id)?.travelMm ?? null}
+            stepMm={1}
+            width={6}
+            take={take}
+          />
+          <SlideOut slide={slideOf.get(id)} />
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function SlideOut({ slide }: { readonly slide: MovableSlide | undefined }): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  if (slide === undefined) return <span className="soft">no travel given</span>
+  return (
+    <span className="soft">
+      now {signedLength(slide.outMm, unit)} {unit} out
+    </span>
+  )
+}
+
+function MovementTable({
+  derived,
+  movements,
+}: PlayedSlidesProps & { readonly movements: ReturnType<typeof slideMovements> }): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const byName = new Map(movements.map((movement) => [movement.name, movement]))
+  return (
+    <table className="figures movementTable">
+      <caption className="unseen">Movement of the slides for each fingering</caption>
+      <thead>
+        <tr>
+          <th scope="col">fingering</th>
+          <th scope="col">
+            error <i>cents</i>
+          </th>
+          <th scope="col">
+            slide wanted out <i>{unit}</i>
+          </th>
+          <th scope="col" className="wide">
+            moved
+          </th>
+          <th scope="col">
+            left <i>cents</i>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {shownFingerings(derived).map(({ name }) => {
+          const movement = byName.get(name)
+          if (movement === undefined) return null
+          return (
+            <tr key={name}>
+              <th scope="row">{fingeringWords(name)}</th>
+              <td>{signedCents(movement.errorCents)}</td>
+              <td>{signedLength(movement.neededOutMm, unit)}</td>
+              <td className="wide">
+                {movement.moves
+                  .filter(({ outMm }) => Math.abs(outMm) >= 0.05)
+                  .map(
+                    ({ slide, outMm }) => `${slideName(derived, slide)} ${signedLength(outMm, unit)} ${unit}`,
+                  )
+                  .join(', ')}
+              </td>
+              <td className={Math.abs(movement.leftCents) >= 0.05 ? 'hot' : undefined}>
+                {signedCents(movement.leftCents)}
+              </td>
+            </tr>
+          )
+        })}
+      </tbody>
+    </table>
+  )
+}

@@ -1,0 +1,158 @@
+import type { Remote } from 'comlink'
+import { type ReactNode, useMemo } from 'react'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import type { LengthAnswer } from '#shared/solve/lengthAnswer.ts'
+import { SeriesMark } from '../look/SeriesMark.tsx'
+import { type DerivedDesign, useVisible } from '../state/derived.ts'
+import { useLengths } from '../state/lengthsStore.ts'
+import type { LengthsWork } from '../worker/lengthsWorker.ts'
+import { useWork, type Worked } from '../worker/useWork.ts'
+import { Fold } from './Fold.tsx'
+import { leftByFingering, presentRoutes, type Reached, reachedBy } from './played.ts'
+import { answerWords, refusalWords } from './refusalWords.ts'
+import { fingeringWords } from './shownFingerings.ts'
+import { type Asked, type Question, useQuestions } from './useQuestion.ts'
+
+/** Every visible design at its best under the same choices, side by side. */
+export function Systems(): ReactNode {
+  return (
+    <Fold title="Several systems, each at its best" hint="every visible design under the same choices">
+      {() => <SystemTable />}
+    </Fold>
+  )
+}
+
+const solveEach = async (
+  worker: Remote<LengthsWork>,
+  questions: readonly Question[],
+): Promise<readonly LengthAnswer[]> => worker.solveEach(questions.map(({ problem }) => problem))
+
+interface SystemRow {
+  readonly derived: DerivedDesign
+  readonly now: Reached | null
+  readonly best: { readonly rmsCents: number; readonly largestCents: number } | null
+  readonly words: readonly string[]
+}
+
+function SystemTable(): ReactNode {
+  const visible = useVisible()
+  const objective = useLengths((state) => state.objective)
+  const asked = useQuestions(visible)
+  const questions = useMemo(() => asked.flatMap((each) => ('refusals' in each ? [] : [each])), [asked])
+  const worked = useWork('systems', questions, solveEach)
+  const rows = visible.map((derived, i) => rowOf(derived, asked[i], worked))
+  const figure = (row: SystemRow): number | null =>
+    row.best === null ? null : objective === 'rms' ? row.best.rmsCents : row.best.largestCents
+  const bests = rows.flatMap((row) => figure(row) ?? [])
+  const least = bests.length === 0 ? null : Math.min(...bests)
+  return (
+    <>
+      <table className="figures systemTable">
+        <caption className="unseen">Visible designs as they stand and each at its best, cents</caption>
+        <thead>
+          <tr>
+            <th scope="col">design</th>
+            <th scope="col">
+              rms now <i>cents</i>
+            </th>
+            <th scope="col">rms at best</th>
+            <th scope="col">largest now</th>
+            <th scope="col">largest at best</th>
+            <th scope="col">{objective} against the best</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <SystemLine key={row.derived.design.id} row={row} timesBest={times(figure(row), least)} />
+          ))}
+        </tbody>
+      </table>
+      <p className="soft">
+        Weights go by the name of a fingering and hold for every design; a design's own loops are free unless
+        said otherwise.
+      </p>
+      <Beaten rows={rows} figure={figure} objective={objective} />
+    </>
+  )
+}
+
+function rowOf(
+  derived: DerivedDesign,
+  asked: Asked | undefined,
+  worked: Worked<readonly Question[], readonly LengthAnswer[]> | null,
+): SystemRow {
+  if (asked === undefined || 'refusals' in asked) {
+    return { derived, now: null, best: null, words: refusalWords(asked?.refusals ?? [], derived) }
+  }
+  const now = reachedBy(asked.problem, leftByFingering(presentRoutes(derived), asked.counted))
+  if (worked === null) return { derived, now, best: null, words: [] }
+  if ('failure' in worked) return { derived, now, best: null, words: [worked.failure] }
+  const answer =
+    worked.answer[worked.question.findIndex((each) => each.derived.design.id === derived.design.id)]
+  if (answer === undefined) return { derived, now, best: null, words: [] }
+  const best = 'rmsCents' in answer ? answer : null
+  return { derived, now, best, words: best === null ? answerWords(answer, derived) : [] }
+}
+
+/** How many times the least a figure is; `null` where that says nothing, because the least is nothing. */
+function times(figure: number | null, least: number | null): number | null {
+  return figure === null || least === null || least < 0.05 ? null : figure / least
+}
+
+function SystemLine({
+  row,
+  timesBest,
+}: {
+  readonly row: SystemRow
+  readonly timesBest: number | null
+}): ReactNode {
+  const { derived, now, best, words } = row
+  const { design, series } = derived
+  return (
+    <tr>
+      <th scope="row">
+        <SeriesMark series={series} /> {design.name}
+        {words.map((sentence) => (
+          <small key={sentence}>{sentence}</small>
+        ))}
+      </th>
+      <td>{now === null ? '·' : plainFigure(now.rmsCents, 1)}</td>
+      <td>{best === null ? '·' : <b>{plainFigure(best.rmsCents, 1)}</b>}</td>
+      <td>
+        {now === null ? '·' : signedCents(now.largestCents)}
+        {now?.largestAt == null ? null : <i> at {fingeringWords(now.largestAt)}</i>}
+      </td>
+      <td>{best === null ? '·' : <b>{plainFigure(best.largestCents, 1)}</b>}</td>
+      <td>{timesBest === null ? '·' : `${plainFigure(timesBest, 1)} times`}</td>
+    </tr>
+  )
+}
+
+interface BeatenProps {
+  readonly rows: readonly SystemRow[]
+  readonly figure: (row: SystemRow) => number | null
+  readonly objective: 'rms' | 'largest'
+}
+
+/** By what factor the best system beats the next and the last. */
+function Beaten({ rows, figure, objective }: BeatenProps): ReactNode {
+  const sorted = rows
+    .flatMap((row) => {
+      const cents = figure(row)
+      return cents === null ? [] : [{ name: row.derived.design.name, cents }]
+    })
+    .sort((a, b) => a.cents - b.cents)
+  const [first, second] = sorted
+  if (first === undefined || second === undefined) return null
+  if (first.cents < 0.05) {
+    return <p>{first.name} can be made exact; no factor says by how much that beats the others.</p>
+  }
+  const against = (other: { readonly name: string; readonly cents: number }): string =>
+    `${other.name} at its best ${plainFigure(other.cents / first.cents, 1)} times`
+  return (
+    <p>
+      {first.name} at its best has {objective === 'rms' ? 'an rms' : 'a largest error'} of{' '}
+      {plainFigure(first.cents, 1)} cents and beats {sorted.slice(1).map(against).join(', ')}.
+    </p>
+  )
+}

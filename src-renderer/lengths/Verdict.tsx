@@ -1,0 +1,179 @@
+import { type ReactNode, useMemo, useState } from 'react'
+import { centsBetween } from '#shared/pitch/cents.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import type { HoldingBound } from '#shared/solve/lengthAnswer.ts'
+import { takeLengths } from '#shared/workbook/commands/lengthCommands.ts'
+import { lengthFigure } from '../fields/LengthField.tsx'
+import { tryRun } from '../fields/refusal.ts'
+import type { DerivedDesign } from '../state/derived.ts'
+import { useLengths } from '../state/lengthsStore.ts'
+import { useSettings } from '../state/settings.ts'
+import { endBurst } from '../state/workbookStore.ts'
+import { leftByFingering, presentRoutes, type Reached, reachedBy } from './played.ts'
+import { loopName } from './refusalWords.ts'
+import { fingeringWords } from './shownFingerings.ts'
+import type { Proposal } from './useProposal.ts'
+import type { Question } from './useQuestion.ts'
+
+interface VerdictProps {
+  readonly derived: DerivedDesign
+  readonly question: Question | null
+  readonly proposal: Proposal | null
+  readonly words: readonly string[]
+}
+
+/** What the proposal is worth, what holds it, and whether it is taken. */
+export function Verdict({ derived, question, proposal, words }: VerdictProps): ReactNode {
+  const [refused, setRefused] = useState<string | null>(null)
+  const left = useLengths((state) => state.left)
+  const now = useMemo(
+    () =>
+      question === null
+        ? null
+        : reachedBy(question.problem, leftByFingering(presentRoutes(derived), question.counted)),
+    [derived, question],
+  )
+  const stands = proposal !== null && standsAt(derived, proposal)
+  return (
+    <div className="verdict" aria-live="polite">
+      {now === null ? null : <Figures now={now} proposal={proposal} />}
+      {words.map((sentence) => (
+        <p key={sentence} className={proposal === null ? 'slip' : 'soft'}>
+          {sentence}
+        </p>
+      ))}
+      {proposal === null ? null : <Holding derived={derived} proposal={proposal} />}
+      {stands ? <p className="soft">The design stands at these lengths.</p> : null}
+      {refused === null ? null : (
+        <p className="slip" role="alert">
+          These lengths were not taken: {refused}
+        </p>
+      )}
+      <div className="buttons">
+        <button
+          type="button"
+          className="main"
+          disabled={proposal === null || stands}
+          onClick={() => setRefused(proposal === null ? null : take(derived, proposal))}
+        >
+          Take these lengths
+        </button>
+        {left ? (
+          <button type="button" onClick={() => useLengths.setState({ left: false })}>
+            Show the proposal again
+          </button>
+        ) : (
+          <button
+            type="button"
+            disabled={proposal === null}
+            onClick={() => useLengths.setState({ left: true, walkedTo: null })}
+          >
+            Leave
+          </button>
+        )}
+      </div>
+    </div>
+  )
+}
+
+/** Lengths nearer than this to the design's own are the same, mm. */
+const sameMm = 1e-4
+
+function standsAt({ design, tables }: DerivedDesign, { lengths }: Proposal): boolean {
+  const openChangeMm = tables.mainSlide.openMm - tables.mainSlide.inTuneOpenMm
+  return (
+    Math.abs(lengths.openChangeMm - openChangeMm) < sameMm &&
+    design.loops.every(
+      ({ id, lengthMm }) => Math.abs((lengths.lengthsMm[id] ?? lengthMm) - lengthMm) < sameMm,
+    )
+  )
+}
+
+function take({ design, tables }: DerivedDesign, { lengths }: Proposal): string | null {
+  endBurst()
+  const { inTuneOpenMm } = tables.mainSlide
+  const openDetuningCents = centsBetween(inTuneOpenMm + lengths.openChangeMm, inTuneOpenMm)
+  const refused = tryRun(takeLengths(design.id, { lengthsMm: lengths.lengthsMm, openDetuningCents }))
+  if (refused === null) useLengths.setState({ walkedTo: null })
+  return refused
+}
+
+function Figures({
+  now,
+  proposal,
+}: {
+  readonly now: Reached
+  readonly proposal: Proposal | null
+}): ReactNode {
+  return (
+    <table className="figures beforeAfter">
+      <caption className="unseen">Errors as it stands and as proposed</caption>
+      <thead>
+        <tr>
+          <th scope="col">
+            <i>cents</i>
+          </th>
+          <th scope="col">as it stands</th>
+          <th scope="col">proposed</th>
+        </tr>
+      </thead>
+      <tbody>
+        <tr>
+          <th scope="row">rms</th>
+          <td>{plainFigure(now.rmsCents, 1)}</td>
+          <td>{proposal === null ? '–' : <b>{plainFigure(proposal.lengths.rmsCents, 1)}</b>}</td>
+        </tr>
+        <tr>
+          <th scope="row">largest</th>
+          <td>
+            {signedCents(now.largestCents)}
+            {now.largestAt === null ? null : <i> at {fingeringWords(now.largestAt)}</i>}
+          </td>
+          <td>{proposal === null ? '–' : <b>{plainFigure(proposal.lengths.largestCents, 1)}</b>}</td>
+        </tr>
+      </tbody>
+    </table>
+  )
+}
+
+function Holding({
+  derived,
+  proposal,
+}: {
+  readonly derived: DerivedDesign
+  readonly proposal: Proposal
+}): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const rows = proposal.lengths.rows.filter(({ holdsLargest }) => holdsLargest)
+  const bounds = proposal.solution?.heldByBounds ?? []
+  const named = rows.map(({ name, leftCents }) => `${fingeringWords(name)} (${signedCents(leftCents)})`)
+  return (
+    <>
+      {named.length === 0 || proposal.lengths.largestCents < 0.05 ? null : (
+        <p className="holding">
+          {named.length === 1 ? 'The largest is at ' : 'The largest is held by '}
+          {named.slice(0, 8).join(', ')}
+          {named.length > 8 ? ` and ${named.length - 8} more` : ''}.
+        </p>
+      )}
+      {bounds.map((bound) => (
+        <p key={`${bound.loop} ${bound.bound}`} className="holding">
+          {boundWords(derived, bound, unit)}
+        </p>
+      ))}
+    </>
+  )
+}
+
+/** A bound that holds, and what a millimetre of it is worth. */
+function boundWords(derived: DerivedDesign, bound: HoldingBound, unit: 'mm' | 'in'): string {
+  const name = bound.loop === null ? 'The open note' : loopName(derived, bound.loop)
+  const called = `${name.charAt(0).toUpperCase()}${name.slice(1)}`
+  const end = `${lengthFigure(bound.atMm, unit)} ${unit}`
+  const side = bound.bound === 'lowest' ? 'shorter' : 'longer'
+  const gain =
+    bound.gainCentsPerMm < 0.0005
+      ? 'nothing would be gained by moving it'
+      : `${plainFigure(bound.gainCentsPerMm, 3)} cents gained for each millimetre ${side}`
+  return `${called} is held at its ${bound.bound} of ${end}: ${gain}.`
+}

@@ -1,0 +1,76 @@
+import type { Remote } from 'comlink'
+import { useMemo } from 'react'
+import type { LengthAnswer, LengthSolution, LengthsAndErrors } from '#shared/solve/lengthAnswer.ts'
+import type { TradeOff } from '#shared/solve/tradeOff.ts'
+import type { DerivedDesign } from '../state/derived.ts'
+import { useLengths } from '../state/lengthsStore.ts'
+import type { LengthsWork } from '../worker/lengthsWorker.ts'
+import { useWork, type Worked } from '../worker/useWork.ts'
+import { answerWords, refusalWords } from './refusalWords.ts'
+import { type Question, useQuestions } from './useQuestion.ts'
+
+/** What stands on the page: the question, what is proposed, and what there is to say when nothing is. */
+export interface Proposing {
+  readonly question: Question | null
+  /** Lengths on show: the objective's own, or those walked to on the trade curve. `null` while there are none. */
+  readonly proposal: Proposal | null
+  /** Plain sentences about why there is no proposal, or what to know about it. */
+  readonly words: readonly string[]
+  /** The curve from least rms to least largest error; empty while it is not known. */
+  readonly trade: readonly LengthsAndErrors[]
+}
+
+export interface Proposal {
+  /** The question it answers, which may be the one before the latest. */
+  readonly question: Question
+  readonly lengths: LengthsAndErrors
+  /** Bounds that hold and what they are worth; known only at the objective's own end. */
+  readonly solution: LengthSolution | null
+}
+
+/** Points of the trade curve. */
+const tradePoints = 9
+
+const solve = async (worker: Remote<LengthsWork>, { problem }: Question): Promise<LengthAnswer> =>
+  worker.solve(problem)
+const trade = async (worker: Remote<LengthsWork>, { problem }: Question): Promise<TradeOff> =>
+  worker.trade(problem, tradePoints)
+
+/** Keeps a proposal for a design, found anew with every choice. */
+export function useProposal(derived: DerivedDesign): Proposing {
+  const asked = useQuestions(useMemo(() => [derived], [derived]))[0]!
+  const question = 'refusals' in asked ? null : asked
+  const walkedTo = useLengths((state) => state.walkedTo)
+  const left = useLengths((state) => state.left)
+  const solved = useWork('proposal', question, solve)
+  const traded = useWork('trade', question, trade)
+  const points = pointsOf(traded, question)
+  if (question === null) {
+    const refusals = 'refusals' in asked ? asked.refusals : []
+    return { question, proposal: null, words: refusalWords(refusals, derived), trade: [] }
+  }
+  if (solved === null || solved.question.derived.design.id !== derived.design.id) {
+    return { question, proposal: null, words: [], trade: points }
+  }
+  if ('failure' in solved) {
+    return { question, proposal: null, words: [`The solver could not be run: ${solved.failure}`], trade: [] }
+  }
+  const words = answerWords(solved.answer, derived)
+  const solution = solutionOf(solved.answer)
+  const walked = walkedTo === null ? undefined : points[walkedTo]
+  const own = solution === null ? null : { question: solved.question, lengths: solution, solution }
+  const shown = walked === undefined ? own : { question, lengths: walked, solution: null }
+  return { question, proposal: left ? null : shown, words, trade: points }
+}
+
+function solutionOf(answer: LengthAnswer): LengthSolution | null {
+  return answer.status === 'converged' || answer.status === 'stopped' ? answer : null
+}
+
+function pointsOf(
+  traded: Worked<Question, TradeOff> | null,
+  question: Question | null,
+): readonly LengthsAndErrors[] {
+  if (traded === null || traded.question !== question || 'failure' in traded) return []
+  return 'points' in traded.answer ? traded.answer.points : []
+}

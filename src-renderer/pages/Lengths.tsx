@@ -1,0 +1,63 @@
+import { type ReactNode, useMemo } from 'react'
+import { Choices } from '../lengths/Choices.tsx'
+import { CountedFingerings } from '../lengths/CountedFingerings.tsx'
+import { Doubt } from '../lengths/Doubt.tsx'
+import { bandsOf, useDoubt } from '../lengths/doubt.ts'
+import { FingeringTable } from '../lengths/FingeringTable.tsx'
+import { LoopTable } from '../lengths/LoopTable.tsx'
+import { PlayedSlides } from '../lengths/PlayedSlides.tsx'
+import { ProposalChart } from '../lengths/ProposalChart.tsx'
+import { movedSlides, presentRoutes, proposedRoutes, slidesOf } from '../lengths/played.ts'
+import { Systems } from '../lengths/Systems.tsx'
+import { TradeCurve } from '../lengths/TradeCurve.tsx'
+import { useProposal } from '../lengths/useProposal.ts'
+import { Verdict } from '../lengths/Verdict.tsx'
+import { type DerivedDesign, useSelectedDesign } from '../state/derived.ts'
+import { useLengths } from '../state/lengthsStore.ts'
+
+/** Lengths found for the selected design: what is asked, what is proposed, and how exactly it must be made. */
+export function Lengths(): ReactNode {
+  const derived = useSelectedDesign()
+  return derived === null ? null : <LengthsOf key={derived.design.id} derived={derived} />
+}
+
+function LengthsOf({ derived }: { readonly derived: DerivedDesign }): ReactNode {
+  const { question, proposal, words, trade } = useProposal(derived)
+  const doubt = useDoubt()
+  const moved = useLengths((state) => state.moved.get(derived.design.id))
+  const routes = useMemo(
+    () =>
+      proposal === null
+        ? presentRoutes(derived)
+        : proposedRoutes(proposal.question.problem, proposal.lengths),
+    [derived, proposal],
+  )
+  const bands = useMemo(() => bandsOf(derived, routes, doubt), [derived, routes, doubt])
+  const slides = useMemo(() => movedSlides(derived, moved), [derived, moved])
+  return (
+    <section className="sheet lengths" aria-label="Lengths">
+      <div className="caption">
+        <h1>Lengths</h1>
+        <span className="soft captionOf">found for {derived.design.name}</span>
+      </div>
+      <Choices />
+      <CountedFingerings derived={derived} />
+      <ProposalChart derived={derived} question={question} proposal={proposal} bands={bands} />
+      <div className="verdictAndTrade">
+        <Verdict derived={derived} question={question} proposal={proposal} words={words} />
+        <TradeCurve points={trade} />
+      </div>
+      <LoopTable derived={derived} proposal={proposal} />
+      <FingeringTable derived={derived} question={question} proposal={proposal} />
+      <Doubt derived={derived} routes={routes} bands={bands} ofProposal={proposal !== null} />
+      <PlayedSlides
+        derived={derived}
+        routes={routes}
+        slides={slidesOf(derived)}
+        moved={slides}
+        ofProposal={proposal !== null}
+      />
+      <Systems />
+    </section>
+  )
+}

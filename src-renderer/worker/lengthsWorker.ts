@@ -1,0 +1,47 @@
+import { expose } from 'comlink'
+import loadRuntime from 'highs'
+import wasmUrl from 'highs/runtime?url'
+import { highsProgrammer } from '#shared/solve/highsProgrammer.ts'
+import type { LengthAnswer } from '#shared/solve/lengthAnswer.ts'
+import type { LengthProblem } from '#shared/solve/lengthProblem.ts'
+import type { LinearProgrammer } from '#shared/solve/linearProgrammer.ts'
+import { prepareProblem } from '#shared/solve/prepareProblem.ts'
+import { solveLengths, solveRms } from '#shared/solve/solveLengths.ts'
+import { type TradeOff, tradeOff } from '#shared/solve/tradeOff.ts'
+
+let loading: Promise<LinearProgrammer> | undefined
+
+/** The linear programmer, fetched and compiled when a question first needs it. */
+function programmer(): Promise<LinearProgrammer> {
+  loading ??= loadRuntime({ locateFile: () => wasmUrl }).then(highsProgrammer)
+  loading.catch(() => {
+    loading = undefined
+  })
+  return loading
+}
+
+/** What the worker answers. */
+export interface LengthsWork {
+  solve(problem: LengthProblem): Promise<LengthAnswer>
+  solveEach(problems: readonly LengthProblem[]): Promise<readonly LengthAnswer[]>
+  trade(problem: LengthProblem, count: number): Promise<TradeOff>
+}
+
+const work: LengthsWork = {
+  solve,
+  solveEach: async (problems) => {
+    const answers: LengthAnswer[] = []
+    for (const problem of problems) answers.push(await solve(problem))
+    return answers
+  },
+  trade: async (problem, count) => tradeOff(problem, count, await programmer()),
+}
+
+/** The mean square needs no linear programs, and so does not wait for them. */
+async function solve(problem: LengthProblem): Promise<LengthAnswer> {
+  if (problem.objective === 'largest') return solveLengths(problem, await programmer())
+  const prepared = prepareProblem(problem)
+  return 'refusals' in prepared ? { status: 'refused', refusals: prepared.refusals } : solveRms(prepared)
+}
+
+expose(work)
