@@ -155,13 +155,14 @@ function MovementTable({
               <th scope="row">{fingeringWords(name)}</th>
               <td>{signedCents(movement.errorCents)}</td>
               <td>{signedLength(movement.neededOutMm, unit)}</td>
-              <td className="wide">
+              <td className="wide moves">
                 {movement.moves
                   .filter(({ outMm }) => Math.abs(outMm) >= 0.05)
-                  .map(
-                    ({ slide, outMm }) => `${slideName(derived, slide)} ${signedLength(outMm, unit)} ${unit}`,
-                  )
-                  .join(', ')}
+                  .map(({ slide, outMm }) => (
+                    <span key={slide} className="unbroken">
+                      {slideName(derived, slide)} {signedLength(outMm, unit)} <i>{unit}</i>
+                    </span>
+                  ))}
               </td>
               <td className={Math.abs(movement.leftCents) >= 0.05 ? 'hot' : undefined}>
                 {signedCents(movement.leftCents)}

@@ -58,7 +58,7 @@ function SystemTable(): ReactNode {
             <th scope="col">rms at best</th>
             <th scope="col">largest now</th>
             <th scope="col">largest at best</th>
-            <th scope="col">{objective} against the best</th>
+            <th scope="col">{objective}, times the best</th>
           </tr>
         </thead>
         <tbody>
@@ -123,7 +123,7 @@ function SystemLine({
         {now?.largestAt == null ? null : <i> at {fingeringWords(now.largestAt)}</i>}
       </td>
       <td>{best === null ? '·' : <b>{plainFigure(best.largestCents, 1)}</b>}</td>
-      <td>{timesBest === null ? '·' : `${plainFigure(timesBest, 1)} times`}</td>
+      <td>{timesBest === null ? '·' : plainFigure(timesBest, 1)}</td>
     </tr>
   )
 }
@@ -134,7 +134,7 @@ interface BeatenProps {
   readonly objective: 'rms' | 'largest'
 }
 
-/** By what factor the best system beats the next and the last. */
+/** Which system is the best, and how good it is. */
 function Beaten({ rows, figure, objective }: BeatenProps): ReactNode {
   const sorted = rows
     .flatMap((row) => {
@@ -144,15 +144,11 @@ function Beaten({ rows, figure, objective }: BeatenProps): ReactNode {
     .sort((a, b) => a.cents - b.cents)
   const [first, second] = sorted
   if (first === undefined || second === undefined) return null
-  if (first.cents < 0.05) {
-    return <p>{first.name} can be made exact; no factor says by how much that beats the others.</p>
-  }
-  const against = (other: { readonly name: string; readonly cents: number }): string =>
-    `${other.name} at its best ${plainFigure(other.cents / first.cents, 1)} times`
+  const error = objective === 'rms' ? 'rms' : 'largest error'
+  const size = first.cents < 0.05 ? 'it can be made exact' : `${plainFigure(first.cents, 1)} cents`
   return (
     <p>
-      {first.name} at its best has {objective === 'rms' ? 'an rms' : 'a largest error'} of{' '}
-      {plainFigure(first.cents, 1)} cents and beats {sorted.slice(1).map(against).join(', ')}.
+      At its best <b>{first.name}</b> has the least {error}: {size}.
     </p>
   )
 }

@@ -3,7 +3,7 @@ import { plainFigure } from '#shared/quantity/figures.ts'
 import type { LengthsAndErrors } from '#shared/solve/lengthAnswer.ts'
 import { useLengths } from '../state/lengthsStore.ts'
 
-const size = { width: 250, height: 150, left: 44, right: 14, top: 12, bottom: 30 }
+const size = { width: 270, height: 172, left: 44, right: 14, top: 26, bottom: 36 }
 
 /** The trade between the two objectives, as a curve to walk along; where one stops is what is proposed. */
 export function TradeCurve({ points }: { readonly points: readonly LengthsAndErrors[] }): ReactNode {
@@ -35,7 +35,7 @@ export function TradeCurve({ points }: { readonly points: readonly LengthsAndErr
   const [first, end] = [points[0]!, points[last]!]
   return (
     <div className="trade">
-      <h3>Trade of rms against largest</h3>
+      <h2>Trade of rms against largest</h2>
       <div
         className="walk"
         role="slider"
@@ -64,6 +64,12 @@ export function TradeCurve({ points }: { readonly points: readonly LengthsAndErr
               className={i === at && !left ? 'on' : undefined}
             />
           ))}
+          <text x={size.left - 6} y="12" className="axisName">
+            largest, cents
+          </text>
+          <text x={size.width - size.right} y={size.height - 4} textAnchor="end">
+            rms, cents
+          </text>
           <text x={size.left - 6} y={places[0]!.y + 4} textAnchor="end">
             {plainFigure(first.largestWeightedCents, 1)}
           </text>
@@ -78,7 +84,7 @@ export function TradeCurve({ points }: { readonly points: readonly LengthsAndErr
           </text>
         </svg>
       </div>
-      <p className="soft">largest up, rms across, cents; here {spoken(points[at]!)}</p>
+      <p>{spoken(points[at]!)} cents</p>
     </div>
   )
 }

@@ -152,7 +152,12 @@ function Holding({
       {named.length === 0 || proposal.lengths.largestCents < 0.05 ? null : (
         <p className="holding">
           {named.length === 1 ? 'The largest is at ' : 'The largest is held by '}
-          {named.slice(0, 8).join(', ')}
+          {named.slice(0, 8).map((each, i) => (
+            <span key={each}>
+              {i === 0 ? '' : ', '}
+              <span className="unbroken">{each}</span>
+            </span>
+          ))}
           {named.length > 8 ? ` and ${named.length - 8} more` : ''}.
         </p>
       )}

@@ -77,7 +77,7 @@ function WallSheet({
 }): ReactNode {
   return (
     <article className="wallSheet">
-      <h3>{derived.design.name}</h3>
+      <h3>{derived.design.name}: slides</h3>
       {rows.length === 0 ? <p className="wallNone">Every fingering: slides as they are</p> : null}
       <ul>
         {rows.map((row) => (
