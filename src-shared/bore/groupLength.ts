@@ -6,6 +6,7 @@ import { accepted, type BoreResult } from './refusal.ts'
 import { insertsFor } from './routeThrough.ts'
 import type { Insert } from './section.ts'
 import type { SliceTable } from './sliceTable.ts'
+import { wallFactors } from './wallLoss.ts'
 
 /** What one more millimetre at the valves does to one mode. */
 export interface GroupLength {
@@ -22,9 +23,11 @@ const state = new Float64Array(4)
 const turn = new Float64Array(2)
 
 /**
- * Group length of each frequency, for a cylinder of the valves' bore put in there: (c/2π)·dφ/df with 2φ the phase that
- * a wave loses on its way to the bell and back and to the lips and back. For a plain tube it is its length. Ask for
- * the frequencies of modes; loops are refused as by `insertsFor`. A bore without valves is lengthened at the lips.
+ * Group length at each frequency, for a cylinder of the valves' bore put in there: (v/2π)·dφ/df, with v the wave's speed
+ * in that tube and 2φ the phase that a wave loses on its way to the bell and back and to the lips and back. For a plain
+ * tube it is its length. It foretells the move of a peak that stands out within two per cent; of a peak too shallow to
+ * have a width it is only the size. Loops are refused as by `insertsFor`; a bore without valves is lengthened at the
+ * lips.
  *
  * @example groupLengths(body, [], peaks.map(({ hz }) => hz))
  */
@@ -44,13 +47,26 @@ function groupLengthAt(body: Body, inserts: SliceTable, hz: number): GroupLength
   const [re, im] = turn as unknown as [number, number]
   setTurn(body, inserts, hz + arm)
   const lost = -Math.atan2(turn[1]! * re - turn[0]! * im, turn[0]! * re + turn[1]! * im)
-  const groupLengthMm = ((body.speedMPerS / (2 * Math.PI)) * lost * 1000) / (4 * arm)
+  const groupLengthMm = ((waveSpeed(body, hz) / (2 * Math.PI)) * lost * 1000) / (4 * arm)
   return {
     hz,
     groupLengthMm,
     centsPerMm: -1200 / Math.LN2 / groupLengthMm,
     hzPerMm: -hz / groupLengthMm,
   }
+}
+
+const factors = new Float64Array(4)
+
+/** Speed of a wave in a tube of the valves' bore, m/s: the wall slows it by a hundredth or two. */
+function waveSpeed(body: Body, hz: number): number {
+  const { diameterM, air } = body.waves.place
+  const rv = (diameterM / 2) * Math.sqrt((2 * Math.PI * hz * air.densityKgPerM3) / air.viscosityPaS)
+  wallFactors(body.conditions.losses ?? 'exact', rv, air.sqrtPrandtl, air.heatCapacityRatio - 1, factors)
+  const [zRe, zIm, yRe, yIm] = factors as unknown as [number, number, number, number]
+  const re = zRe * yRe - zIm * yIm
+  const im = zRe * yIm + zIm * yRe
+  return air.speedMPerS / Math.sqrt((Math.hypot(re, im) + re) / 2)
 }
 
 /** Product of the reflections on both sides of the valves; towards the lips the tube is closed. */
