@@ -82,6 +82,15 @@ export function slicesIn({ fine }: BoreWaves): number {
   return fine.before.count + fine.after.count
 }
 
+/**
+ * Whether halving cut nothing: cylinders and the short pieces of a dense profile are left whole.
+ *
+ * @example isUncut(prepareWaves([{ kind: 'cylinder', lengthMm: 1400, diameterMm: 11.66 }], air, 0, 36)) // true
+ */
+export function isUncut(waves: BoreWaves): boolean {
+  return slicesIn(waves) === waves.coarse.before.count + waves.coarse.after.count
+}
+
 const state = new Float64Array(8)
 const coarseFigures = new Float64Array(wavesWidth)
 
@@ -92,7 +101,7 @@ const coarseFigures = new Float64Array(wavesWidth)
  */
 export function setWaves(waves: BoreWaves, rootHz: number, out: Float64Array, at: number): void {
   setSlicedWaves(waves, waves.fine, rootHz, out, at)
-  if (slicesIn(waves) === waves.coarse.before.count + waves.coarse.after.count) return
+  if (isUncut(waves)) return
   setSlicedWaves(waves, waves.coarse, rootHz, coarseFigures, 0)
   for (let k = 0; k < wavesWidth; k++) {
     const fine = out[at + k]!

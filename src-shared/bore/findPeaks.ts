@@ -57,8 +57,9 @@ function findBrackets(route: Route): Bracket[] {
 
 /** Whether |Y|² rises between a minimum and its neighbour by more than the samples' own errors. */
 function standsOut(work: Float64Array, { index, yMiddle }: Bracket, neighbour: number): boolean {
-  const side = work.subarray(Math.min(index, neighbour), Math.max(index, neighbour) + 1)
-  return side.some((y) => y > yMiddle * (1 + leastRise))
+  const step = Math.sign(neighbour - index)
+  for (let i = index; i !== neighbour; i += step) if (work[i]! > yMiddle * (1 + leastRise)) return true
+  return work[neighbour]! > yMiddle * (1 + leastRise)
 }
 
 /** Whether the cubic with the slopes of the neighbours turns twice between points i and i + 1. */

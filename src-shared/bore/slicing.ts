@@ -1,4 +1,4 @@
-import { type BoreWaves, prepareWaves, slicesIn } from './boreWaves.ts'
+import { type BoreWaves, isUncut, prepareWaves, slicesIn } from './boreWaves.ts'
 import { findPeaks } from './findPeaks.ts'
 import type { Peak } from './refinePeak.ts'
 import { routeAlong } from './route.ts'
@@ -44,7 +44,7 @@ export function cutUntilStill(
 ): { readonly waves: BoreWaves; readonly sampled: SampledWaves; readonly report: SliceReport } {
   const cut = (halvings: number) => cutOnce(sections, conditions, range, highestMode, halvings)
   let coarse = cut(0)
-  let fine = cut(1)
+  let fine = isUncut(coarse.waves) ? coarse : cut(1)
   let report = compare(coarse, fine, sliceErrorHz)
   for (let halvings = 2; !report.met && halvings <= mostHalvings && fine.slices < mostSlices; halvings++) {
     coarse = fine

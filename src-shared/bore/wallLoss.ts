@@ -53,25 +53,27 @@ function farWallShare(rv: number, out: Float64Array, at: number): void {
   out[at + 1] = im
 }
 
-/** J0 = Σ (jx)^k/k!², 2·J1/z = Σ (jx)^k/(k!(k+1)!), x = rv²/4: every term is real or imaginary. */
+const mostNearTerms = 120
+const overK = Float64Array.from({ length: mostNearTerms + 3 }, (_, k) => 1 / Math.max(1, k))
+
+/** J0 = Σ (jx)^k/k!², 2·J1/z = Σ (jx)^k/(k!(k+1)!), x = rv²/4: odd terms are imaginary, even ones real. */
 function nearWallShare(rv: number, out: Float64Array, at: number): void {
   const x = (rv * rv) / 4
   let term = 1
+  let sign = 1
   let j0Re = 1
   let j0Im = 0
   let j1Re = 1
   let j1Im = 0
-  for (let k = 1; k < 120; k++) {
-    term *= x / (k * k)
-    const sign = k % 4 < 2 ? term : -term
-    if (k % 2 === 0) {
-      j0Re += sign
-      j1Re += sign / (k + 1)
-    } else {
-      j0Im += sign
-      j1Im += sign / (k + 1)
-    }
-    if (k > x / 8 && term < 1e-17 * (Math.abs(j0Re) + Math.abs(j0Im))) break
+  for (let k = 1; k < mostNearTerms; k += 2) {
+    term *= x * overK[k]! * overK[k]!
+    j0Im += sign * term
+    j1Im += sign * term * overK[k + 1]!
+    sign = -sign
+    term *= x * overK[k + 1]! * overK[k + 1]!
+    j0Re += sign * term
+    j1Re += sign * term * overK[k + 2]!
+    if (term < 1e-17 * (Math.abs(j0Re) + Math.abs(j0Im))) break
   }
   const scale = 1 / (j0Re * j0Re + j0Im * j0Im)
   out[at] = (j1Re * j0Re + j1Im * j0Im) * scale
