@@ -1,10 +1,13 @@
 import { keefeAir } from '../air/keefeAir.ts'
 import type { BoreWaves } from './boreWaves.ts'
 import { boreLengthMm, conditionsProblem, sectionsProblem } from './checkBore.ts'
+import { tableOfInserts } from './insertTable.ts'
 import { boreOutline } from './outline.ts'
 import { accepted, type BoreResult, refused } from './refusal.ts'
+import { type ValvesWall, wallOnGrid } from './route.ts'
 import type { SampledRange, SampledWaves } from './sampledWaves.ts'
 import type { BoreConditions, BoreSection } from './section.ts'
+import type { SliceTable } from './sliceTable.ts'
 import { cutUntilStill, type SliceReport } from './slicing.ts'
 
 /** How finely a bore is reckoned. */
@@ -30,6 +33,8 @@ export interface Body {
   readonly speedMPerS: number
   readonly waves: BoreWaves
   readonly sampled: SampledWaves
+  /** Of a tube of the valves' bore, for loops. */
+  readonly valvesWall: ValvesWall
   readonly slicing: SliceReport
 }
 
@@ -93,6 +98,12 @@ export function prepareBody(
     speedMPerS: waves.place.air.speedMPerS,
     waves,
     sampled,
+    valvesWall: wallOnGrid(sampled, valvesTube(waves, conditions)),
     slicing: report,
   })
+}
+
+function valvesTube(waves: BoreWaves, conditions: BoreConditions): SliceTable {
+  const place = { atM: waves.valvesAtM, boreLengthM: waves.lengthM, conditions }
+  return tableOfInserts([{ lengthMm: 1, diameterMm: waves.place.diameterM * 1000 }], place)
 }

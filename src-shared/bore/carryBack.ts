@@ -89,6 +89,50 @@ export function carryBack(table: SliceTable, sqrtOmega: number, state: Float64Ar
   }
 }
 
+/**
+ * As `carryBack` for one vector through cylinders that all have the wall factors at `wall[at…]`: loops of the valves'
+ * bore, whose factors are the same for every fingering.
+ *
+ * @example carryTubes(inserts, Math.sqrt(omega), wall, 4 * i, state)
+ */
+export function carryTubes(
+  table: SliceTable,
+  sqrtOmega: number,
+  wall: Float64Array,
+  at: number,
+  state: Float64Array,
+): void {
+  const { figures } = table
+  const long = longWaves
+  const omega = sqrtOmega * sqrtOmega
+  const zRe = wall[at]!
+  const zIm = wall[at + 1]!
+  const yRe = wall[at + 2]!
+  const yIm = wall[at + 3]!
+  for (let row = (table.count - 1) * sliceWidth; row >= 0; row -= sliceWidth) {
+    const delay = -omega * omega * figures[row + 3]!
+    setLongWaves(delay * (zRe * yRe - zIm * yIm), delay * (zRe * yIm + zIm * yRe), long)
+    const coshRe = long[0]!
+    const coshIm = long[1]!
+    const sRe = long[2]!
+    const sIm = long[3]!
+    const inertance = omega * figures[row + 5]!
+    const compliance = omega * figures[row + 6]!
+    const bRe = -inertance * (zRe * sIm + zIm * sRe)
+    const bIm = inertance * (zRe * sRe - zIm * sIm)
+    const cRe = -compliance * (yRe * sIm + yIm * sRe)
+    const cIm = compliance * (yRe * sRe - yIm * sIm)
+    const pRe = state[0]!
+    const pIm = state[1]!
+    const uRe = state[2]!
+    const uIm = state[3]!
+    state[0] = coshRe * pRe - coshIm * pIm + bRe * uRe - bIm * uIm
+    state[1] = coshRe * pIm + coshIm * pRe + bRe * uIm + bIm * uRe
+    state[2] = cRe * pRe - cIm * pIm + coshRe * uRe - coshIm * uIm
+    state[3] = cRe * pIm + cIm * pRe + coshRe * uIm + coshIm * uRe
+  }
+}
+
 function setLongWaves(re: number, im: number, out: Float64Array): void {
   const size = Math.sqrt(re * re + im * im)
   // The larger part of the root first: the other, got by subtraction, would be all rounding.

@@ -1,7 +1,8 @@
 import { wavesWidth } from './boreWaves.ts'
-import { carryBack } from './carryBack.ts'
+import { carryBack, carryTubes } from './carryBack.ts'
 import { type EvenGrid, readGrid } from './evenGrid.ts'
-import type { SliceTable } from './sliceTable.ts'
+import { type SliceTable, sliceWidth } from './sliceTable.ts'
+import { wallFactors } from './wallLoss.ts'
 
 /**
  * One fingering: pressure and flow at the lips (Re p, Im p, Re U, Im U, up to a common factor) over √f. Their
@@ -27,9 +28,17 @@ export function setLips(
   out: Float64Array,
   to: number,
 ): void {
+  setValves(values, at)
+  if (inserts.count > 0) carryBack(inserts, sqrtTwoPi * rootHz, valves, 1)
+  setLipsFromValves(values, at, out, to)
+}
+
+function setValves(values: Float64Array, at: number): void {
+  for (let part = 0; part < 4; part++) valves[part] = values[at + 8 + part]!
+}
+
+function setLipsFromValves(values: Float64Array, at: number, out: Float64Array, to: number): void {
   const state = valves
-  for (let part = 0; part < 4; part++) state[part] = values[at + 8 + part]!
-  if (inserts.count > 0) carryBack(inserts, sqrtTwoPi * rootHz, state, 1)
   const pRe = state[0]!
   const pIm = state[1]!
   const uRe = state[2]!
@@ -42,13 +51,56 @@ export function setLips(
   }
 }
 
+/** The wall factors of a tube of the valves' bore at every point of a bore's grid, and that tube's figure for rv. */
+export interface ValvesWall {
+  readonly rv: number
+  readonly factors: Float64Array
+}
+
+/**
+ * Wall factors of a tube (the first slice of a table) on a grid, to be used again for every fingering.
+ *
+ * @example wallOnGrid(sampled, table)
+ */
+export function wallOnGrid(sampled: EvenGrid, tube: SliceTable): ValvesWall {
+  const [rv, sqrtPrandtl, gammaMinusOne] = tube.figures as unknown as [number, number, number]
+  const factors = new Float64Array(4 * sampled.count)
+  const here = new Float64Array(4)
+  for (let i = 0; i < sampled.count; i++) {
+    const rootHz = sampled.startRootHz + i * sampled.stepRootHz
+    wallFactors(tube.losses, rv * sqrtTwoPi * rootHz, sqrtPrandtl, gammaMinusOne, here)
+    factors.set(here, 4 * i)
+  }
+  return { rv, factors }
+}
+
+function allOfBore(inserts: SliceTable, rv: number): boolean {
+  for (let i = 0; i < inserts.count; i++)
+    if (Math.abs(inserts.figures[i * sliceWidth]! - rv) > 1e-12 * rv) return false
+  return true
+}
+
+/** As `routeAlong` on the bore's own grid, for loops of the valves' bore. */
+function routeAlongValvesBore(sampled: EvenGrid, inserts: SliceTable, wall: ValvesWall): Route {
+  const { startRootHz, stepRootHz, count } = sampled
+  const values = new Float64Array(count * 4)
+  for (let i = 0; i < count; i++) {
+    setValves(sampled.values, i * wavesWidth)
+    carryTubes(inserts, sqrtTwoPi * (startRootHz + i * stepRootHz), wall.factors, 4 * i, valves)
+    setLipsFromValves(sampled.values, i * wavesWidth, values, 4 * i)
+  }
+  return { startRootHz, stepRootHz, count, width: 4, values }
+}
+
 /**
  * The route through a sampled bore with loops put in. `finer` times as many points as the bore has, for loops that
- * make the waves turn faster than the bore alone does.
+ * make the waves turn faster than the bore alone does. `wall`, when given, saves the wall's share of the work.
  *
  * @example routeAlong(sampled, inserts, 1)
  */
-export function routeAlong(sampled: EvenGrid, inserts: SliceTable, finer: number): Route {
+export function routeAlong(sampled: EvenGrid, inserts: SliceTable, finer: number, wall?: ValvesWall): Route {
+  if (wall !== undefined && finer === 1 && allOfBore(inserts, wall.rv))
+    return routeAlongValvesBore(sampled, inserts, wall)
   const count = (sampled.count - 1) * finer + 1
   const stepRootHz = sampled.stepRootHz / finer
   const values = new Float64Array(count * 4)

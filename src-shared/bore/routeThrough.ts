@@ -46,5 +46,5 @@ export function routeThrough(body: Body, inserts: readonly Insert[]): BoreResult
   const table = insertsFor(body, inserts)
   if (!table.ok) return table
   const finer = Math.max(1, Math.ceil((insertedMm(inserts) + body.lengthMm) / (2 * body.lengthMm)))
-  return accepted(routeAlong(body.sampled, table.value, finer))
+  return accepted(routeAlong(body.sampled, table.value, finer, body.valvesWall))
 }
