@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { LengthProblem } from '#shared/solve/lengthProblem.ts'
 import { loadHighs } from '../../../src-main/headless/loadHighs.ts'
 import fixture from '../../fixtures/solver.json' with { type: 'json' }
+import { manyValves } from './manyValves.ts'
 import {
   exactLoop,
   freeLoop,
@@ -274,7 +275,7 @@ describe('solveLengths', () => {
   }
 
   it('solves twelve valves with two hundred loops', () => {
-    const problem = twelveValves()
+    const problem = manyValves(12, 200, 'rms')
     expect(problem.rows).toHaveLength(4095)
     expect(problem.loops).toHaveLength(200)
     const answer = solved({ ...problem, objective: 'rms' }, programmer)
@@ -309,27 +310,4 @@ function compensatingThree(objective: LengthProblem['objective']): LengthProblem
     tied('C2', 'L2', factor),
   ]
   return plainThree([], objective, { rows, loops })
-}
-
-/** A loop a valve, one for each two valves, and for threes until there are two hundred. */
-function twelveValves(): LengthProblem {
-  const drops = [2, 1, 3, 5, 6, 4, 7, 8, 9, 10, 11, 12]
-  const gates: number[][] = drops.map((_, valve) => [valve])
-  for (let a = 0; a < 12; a++) for (let b = a + 1; b < 12; b++) gates.push([a, b])
-  for (let a = 0; a < 12; a++) {
-    for (let b = a + 1; b < 12; b++) for (let c = b + 1; c < 12; c++) gates.push([a, b, c])
-  }
-  const kept = gates.slice(0, 200)
-  const rows = Array.from({ length: 4095 }, (_, at) => {
-    const isDown = (valve: number) => (((at + 1) >> valve) & 1) === 1
-    return {
-      name: String(at + 1),
-      semitones: drops.reduce((sum, drop, valve) => sum + (isDown(valve) ? drop : 0), 0),
-      loops: kept.flatMap((gate, loop) => (gate.every(isDown) ? [`L${loop}`] : [])),
-    }
-  })
-  const loops = kept.map((gate, at) =>
-    freeLoop(`L${at}`, gate.length === 1 ? exactLoop(2000, drops[gate[0]!]!) : 20),
-  )
-  return { openLengthMm: 2000, open: { kind: 'held' }, loops, rows, objective: 'rms' }
 }
