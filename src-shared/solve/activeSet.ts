@@ -1,3 +1,5 @@
+import { givens, rotateColumns, rotatePair } from './givens.ts'
+
 /** `sign·Σ coefficients·x[columns] ≥ least`. */
 export interface HalfSpace {
   readonly columns: readonly number[]
@@ -160,32 +162,8 @@ export class ActiveSet {
       const column = row * this.size
       const turn = givens(this.r[column + row]!, this.r[column + row + 1]!)
       for (let other = row; other < this.held.length; other++)
-        rotatePair(this.r, other * this.size + row, 1, turn)
+        rotatePair(this.r, other * this.size + row, turn)
       rotateColumns(this.j, this.size, row, turn)
     }
   }
-}
-
-interface Turn {
-  readonly cosine: number
-  readonly sine: number
-  readonly length: number
-}
-
-function givens(first: number, second: number): Turn {
-  const length = Math.hypot(first, second)
-  return length === 0
-    ? { cosine: 1, sine: 0, length: 0 }
-    : { cosine: first / length, sine: second / length, length }
-}
-
-function rotatePair(values: Float64Array, at: number, apart: number, { cosine, sine }: Turn): void {
-  const first = values[at]!
-  const second = values[at + apart]!
-  values[at] = cosine * first + sine * second
-  values[at + apart] = cosine * second - sine * first
-}
-
-function rotateColumns(values: Float64Array, size: number, column: number, turn: Turn): void {
-  for (let row = 0; row < size; row++) rotatePair(values, row * size + column, 1, turn)
 }

@@ -82,6 +82,41 @@ describe('optimality, seen from outside', () => {
     )
   })
 
+  it('converges within the bounds whatever the weights, offsets, reach and bounds', () => {
+    const double = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+    const row = fc.record({
+      weight: fc.oneof(fc.constant(0), double(0.001, 10)),
+      offsetCents: double(-50, 50),
+      reach: fc.record({ sharpCents: double(0, 40), flatCents: double(0, 20) }),
+    })
+    const loop = fc.record({
+      lengthMm: double(0, 1500),
+      lowestMm: double(0, 200),
+      highestMm: double(200, 600),
+    })
+    const all = ['0', ...sevenFingerings]
+    const rowsOf = fc.array(row, { minLength: all.length, maxLength: all.length })
+    const loopsOf = fc.array(loop, { minLength: 3, maxLength: 3 })
+    fc.assert(
+      fc.property(rowsOf, loopsOf, fc.constantFrom('rms', 'largest'), (drawn, ends, objective) => {
+        const rows = all.map((name, at) => ({ ...plainRow(name), ...drawn[at]! }))
+        fc.pre(rows.some((counted) => counted.weight > 0))
+        const loops = ends.map(({ lengthMm, ...bounds }, at) => ({
+          id: `L${at + 1}`,
+          lengthMm,
+          freedom: { kind: 'free', ...bounds } as const,
+        }))
+        const answer = solved(plainThree([], objective, { rows, loops, open: { kind: 'free' } }), programmer)
+        expect(answer.status).toBe('converged')
+        for (const [at, { lowestMm, highestMm }] of ends.entries()) {
+          expect(answer.lengthsMm[`L${at + 1}`]).toBeGreaterThan(lowestMm - 1e-6)
+          expect(answer.lengthsMm[`L${at + 1}`]).toBeLessThan(highestMm + 1e-6)
+        }
+      }),
+      { numRuns: 100 },
+    )
+  })
+
   it('among sets of one least largest error gives the one of least rms', () => {
     const problem = plainThree(thirdAloneLeftOut, 'largest')
     const answer = solved(problem, programmer)
