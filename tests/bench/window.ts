@@ -1,0 +1,143 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join, resolve } from 'node:path'
+import { gzipSync } from 'node:zlib'
+import { chromium, type Page } from 'playwright-core'
+import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
+import { serveWindow } from '../../src-main/server/server.ts'
+import { chromium as own } from '../screens/chromiumFlags.ts'
+import { type Figure, quantile } from './figure.ts'
+import { fourDesigns } from './sevenValves.ts'
+
+const built = resolve(import.meta.dirname, '../../out/renderer')
+
+/** The window in Chromium: size of its first load, first paint from a cold start, frames while a loop is dragged. */
+export async function measureWindow(): Promise<readonly Figure[]> {
+  const server = await serveWindow(built, 0)
+  const [paint, frames] = [await firstPaintMs(server.address), await dragFrames(server.address)]
+  await server.stop()
+  return [
+    { name: 'first load, script and style, gzip', value: firstLoadKilobytes(), unit: 'KB', target: 400 },
+    { name: 'first paint, cold start of Chromium', value: paint, unit: 'ms', target: 1000 },
+    { name: 'drag, frames a second', value: frames.perSecond, unit: 'fps', target: 58, atLeast: true },
+    { name: 'drag, work of a frame, median', value: quantile(frames.workMs, 0.5), unit: 'ms', target: null },
+    {
+      name: 'drag, work of a frame, 99th percentile',
+      value: quantile(frames.workMs, 0.99),
+      unit: 'ms',
+      target: 12,
+    },
+  ]
+}
+
+/** What index.html asks for by itself: its script, the modules preloaded with it, and its style. */
+function firstLoadKilobytes(): number {
+  const page = readFileSync(join(built, 'index.html'), 'utf8')
+  const assets = readdirSync(join(built, 'assets')).filter((name) => page.includes(name))
+  const bytes = assets.reduce(
+    (sum, name) => sum + gzipSync(readFileSync(join(built, 'assets', name))).length,
+    0,
+  )
+  return bytes / 1024
+}
+
+async function firstPaintMs(address: string): Promise<number> {
+  const browser = await chromium.launch(own)
+  const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
+  await page.goto(address)
+  await page.getByRole('heading', { name: 'Ferrule' }).waitFor()
+  const paint = await page.evaluate(
+    () => performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? -1,
+  )
+  await browser.close()
+  return paint
+}
+
+interface Frames {
+  readonly perSecond: number
+  readonly workMs: readonly number[]
+}
+
+/** Drags a loop back and forth in the workbook of four designs with seven valves each. */
+async function dragFrames(address: string): Promise<Frames> {
+  const browser = await chromium.launch(own)
+  const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
+  await page.goto(address)
+  await dropWorkbook(page, writeWorkbook(fourDesigns(7, 16)))
+  const bow = page.getByRole('slider', { name: 'Length of fourth', exact: true })
+  const box = await bow.boundingBox()
+  if (box === null) throw new Error('the loop to drag is not in sight')
+  const trace = await page.context().newCDPSession(page)
+  const events: TraceEvent[] = []
+  trace.on('Tracing.dataCollected', ({ value }) => events.push(...(value as unknown as TraceEvent[])))
+  await trace.send('Tracing.start', {
+    traceConfig: { includedCategories: ['devtools.timeline', 'toplevel'] },
+  })
+  await startCounting(page)
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+  await page.mouse.move(x, y)
+  await page.mouse.down()
+  for (let step = 1; step <= 400; step++) {
+    await page.mouse.move(x - 40 + 40 * Math.cos(step / 12), y)
+    await page.waitForTimeout(6)
+  }
+  await page.mouse.up()
+  const perSecond = await stopCounting(page)
+  const done = new Promise((resolved) => trace.once('Tracing.tracingComplete', resolved))
+  await trace.send('Tracing.end')
+  await done
+  await browser.close()
+  return { perSecond, workMs: frameWorkMs(events) }
+}
+
+async function dropWorkbook(page: Page, text: string): Promise<void> {
+  await page.evaluate((content) => {
+    const data = new DataTransfer()
+    data.items.add(new File([content], 'four.ferrule'))
+    document
+      .querySelector('.window')
+      ?.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true }))
+  }, text)
+  await page.getByRole('complementary', { name: 'Tubing' }).waitFor()
+}
+
+/** Given as text: the page knows nothing of what a TypeScript runner adds to functions. */
+async function startCounting(page: Page): Promise<void> {
+  await page.evaluate(`
+    window.counted = { frames: 0, begun: performance.now() }
+    requestAnimationFrame(function count() { window.counted.frames++; requestAnimationFrame(count) })
+  `)
+}
+
+function stopCounting(page: Page): Promise<number> {
+  return page.evaluate<number>('(1000 * window.counted.frames) / (performance.now() - window.counted.begun)')
+}
+
+interface TraceEvent {
+  readonly name: string
+  readonly ph: string
+  readonly ts: number
+  readonly dur?: number
+  readonly tid: number
+  readonly pid: number
+  readonly args?: { readonly name?: string }
+}
+
+/** Main-thread work between one animation frame's start and the next's, ms: script, style, layout and paint. */
+function frameWorkMs(events: readonly TraceEvent[]): readonly number[] {
+  const fired = events.filter(({ name }) => name === 'FireAnimationFrame')
+  const [pid, tid] = [fired[0]?.pid, fired[0]?.tid]
+  const work = events
+    .filter((event) => event.pid === pid && event.tid === tid && event.ph === 'X' && topLevel.has(event.name))
+    .sort((a, b) => a.ts - b.ts)
+  const starts = [...new Set(fired.filter((event) => event.pid === pid).map(({ ts }) => ts))].sort(
+    (a, b) => a - b,
+  )
+  return starts.slice(1).map((start, i) => {
+    const before = starts[i]!
+    const inFrame = work.filter(({ ts }) => ts >= before && ts < start)
+    return inFrame.reduce((sum, { dur }) => sum + (dur ?? 0), 0) / 1000
+  })
+}
+
+/** The tasks of the renderer's main thread; everything else in the trace lies inside them. */
+const topLevel: ReadonlySet<string> = new Set(['RunTask', 'ThreadControllerImpl::RunTask'])
