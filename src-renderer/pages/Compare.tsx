@@ -193,7 +193,7 @@ function rowGroups(
 function LoopsInRoutes({ all }: { readonly all: readonly DerivedDesign[] }): ReactNode {
   return (
     <>
-      <h3>Loops in each route</h3>
+      <h2>Loops in each route</h2>
       <dl className="routes">
         {all.map(({ design, tables, series }) => (
           <div key={design.id}>

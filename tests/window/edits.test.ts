@@ -1,0 +1,201 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect } from 'vitest'
+import { browserTest } from '../desktop/harness/browserForm.ts'
+import { card, dropFile, field, figure, goTo, openExample, startFrom, type } from './steps.ts'
+
+describe('a loop', () => {
+  browserTest('is dragged by its bow: the errors follow, and the drag is one step', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    const before = await figure(page, '1').textContent()
+    const bow = page.getByRole('slider', { name: 'Length of first' })
+    const box = (await bow.boundingBox())!
+    await page.mouse.move(box.x + 11, box.y + 15)
+    await page.mouse.down()
+    for (let i = 1; i <= 20; i++) await page.mouse.move(box.x + 11 + i, box.y + 15)
+    await page.mouse.up()
+    expect(before).toBe('0.0')
+    await expect.poll(() => figure(page, '1').textContent()).toMatch(/^−\d/)
+    await page.getByRole('button', { name: 'Undo “First loop length”' }).click()
+    await expect.poll(() => figure(page, '1').textContent()).toBe('0.0')
+    expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
+  })
+
+  browserTest('moves by arrow keys, half a millimetre a press, in one step', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    const bow = page.getByRole('slider', { name: 'Length of first' })
+    const mm = Number(await field(page, 'Length of first').inputValue())
+    for (let i = 0; i < 4; i++) await bow.press('ArrowRight')
+    await expect
+      .poll(async () => Number(await field(page, 'Length of first').inputValue()))
+      .toBeCloseTo(mm + 2, 1)
+    await page.getByRole('button', { name: 'Undo “First loop length”' }).click()
+    expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
+  })
+
+  browserTest('has its gate set in plain words, and drops out of the route', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    await page.getByRole('button', { name: /^first 1 down/ }).click()
+    await page.getByRole('radiogroup', { name: 'Valve 3' }).getByText('up').click()
+    await page.getByRole('button', { name: /^first 1 down, 3 up/ }).waitFor()
+    expect(await figure(page, '1-3').textContent()).toMatch(/^\+2\d\d/)
+  })
+})
+
+describe('a field', () => {
+  browserTest('keeps what was typed and says what was expected', async ({ form }) => {
+    const { page } = await form.open()
+    await openExample(page, 'Bass in F, four ways')
+    await type(page, 'A4', '44')
+    expect(await page.getByRole('alert').textContent()).toBe(
+      'A4: “44” is out of range. Expected at least 380 Hz.',
+    )
+    expect(await field(page, 'A4').inputValue()).toBe('44')
+    await field(page, 'A4').press('Escape')
+    expect(await field(page, 'A4').inputValue()).toBe('440.0')
+    expect(await page.getByRole('alert').count()).toBe(0)
+  })
+
+  browserTest('takes calculations, feet and inches, and the decimal comma', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    for (const [typed, shown] of [
+      ['2*62.5 + pi*19', '184.7'],
+      ['2 ft 9 in', '838.2'],
+      ['512,5 mm', '512.5'],
+    ] as const) {
+      await type(page, 'Length of third', typed)
+      await expect.poll(() => field(page, 'Length of third').inputValue()).toBe(shown)
+    }
+  })
+
+  browserTest('refuses a value that breaks a rule of the file, and nothing changes', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Ascending third')
+    await type(page, 'Length of third, ascending', '9 m')
+    expect(await page.getByRole('alert').textContent()).toContain(
+      'of loops in the open route, expected at most',
+    )
+    expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
+  })
+})
+
+describe('the line-up', () => {
+  browserTest(
+    'duplicates, renames, moves, hides and deletes designs, each taken back by undo',
+    async ({ form }) => {
+      const { page } = await form.open()
+      await startFrom(page, 'Plain, three valves')
+      await page.getByRole('button', { name: 'More for Plain, three valves' }).click()
+      await page.getByRole('menuitem', { name: 'Duplicate' }).click()
+      const copy = page.getByRole('button', { name: 'Plain, three valves, copy', exact: true })
+      await copy.press('F2')
+      await field(page, 'Design name').fill('Longer third')
+      await field(page, 'Design name').press('Enter')
+      const renamed = page.getByRole('button', { name: 'Longer third', exact: true })
+      await renamed.press('Alt+ArrowUp')
+      expect(await page.locator('.cardName').allTextContents()).toEqual([
+        'Longer third',
+        'Plain, three valves',
+      ])
+      await page.getByRole('button', { name: 'Show the curve of Longer third' }).click()
+      expect(await page.getByRole('columnheader', { name: 'Longer third' }).count()).toBe(0)
+      await renamed.press('Delete')
+      expect(await page.locator('.cardName').allTextContents()).toEqual(['Plain, three valves'])
+      for (const step of ['Delete design', 'Move design', 'Design name', 'Duplicate design']) {
+        await page.getByRole('button', { name: `Undo “${step}”` }).click()
+      }
+      expect(await page.locator('.cardName').allTextContents()).toEqual(['Plain, three valves'])
+    },
+  )
+
+  browserTest('may be emptied: the window says what to do, and takes a new design', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    await page.locator('.cardName').press('Delete')
+    await page.getByRole('heading', { name: 'No designs yet' }).waitFor()
+    await page.getByRole('button', { name: 'Add a design…' }).last().click()
+    await page.getByRole('radio', { name: /^Early order/ }).check()
+    await page.getByRole('button', { name: 'Add design' }).click()
+    await card(page, 'Early order, semitone first').waitFor()
+  })
+})
+
+describe('a wrong file', () => {
+  browserTest(
+    'is refused with path, found and expected, and nothing that was open is lost',
+    async ({ form }) => {
+      const { page } = await form.open()
+      await startFrom(page, 'Plain, three valves')
+      await type(page, 'Length of third', '800')
+      const text = readFileSync(
+        new URL('../../src-shared/workbook/examples/bass-in-f.ferrule', import.meta.url),
+        'utf8',
+      )
+      const broken = text.replace(/"lengthMm": [\d.]+/, '"lengthMm": -5')
+      await dropFile(page, 'broken.ferrule', broken)
+      const question = page.getByRole('dialog', { name: /^Save / })
+      await question.getByRole('button', { name: 'Don’t save' }).click()
+      const trouble = page.getByRole('dialog', { name: 'broken.ferrule was not opened' })
+      expect(await trouble.textContent()).toContain(
+        'designs[0].loops[0].lengthMm: found -5, expected a length of 0 mm or more.',
+      )
+      await trouble.getByRole('button', { name: 'Close' }).click()
+      expect(await field(page, 'Length of third').inputValue()).toBe('800.0')
+      await page.getByRole('button', { name: 'Undo “Third loop length”' }).waitFor()
+    },
+  )
+})
+
+describe('the fingering chart', () => {
+  browserTest('keeps a chosen fingering, opens its account, and goes back to the usual', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, four valves')
+    await goTo(page, 'Fingerings')
+    const row = page
+      .getByRole('row')
+      .filter({ has: page.getByRole('rowheader', { name: 'C3', exact: true }) })
+    // 1-3 on harmonic 4.
+    const other = row.getByRole('button', { name: /^1-34/ })
+    await other.click()
+    expect(await page.locator('.account').textContent()).toContain('C3, 1-3 on')
+    await other.press('c')
+    await row.getByText('chosen').waitFor()
+    await page.getByRole('button', { name: 'Undo “Choose fingering”' }).waitFor()
+    await row.getByRole('button', { name: /chosen/ }).press('c')
+    expect(await row.getByText('chosen').count()).toBe(0)
+  })
+})
+
+describe('the chart', () => {
+  browserTest('is read by arrow keys and opens an account with Enter', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    const chart = page.getByRole('group', { name: /^Combination error by fingering/ })
+    await chart.focus()
+    await chart.press('End')
+    await expect
+      .poll(() => page.locator('[aria-live="polite"]').first().textContent())
+      .toContain('+53.6 cents')
+    await chart.press('Enter')
+    expect(await page.locator('.account').textContent()).toContain('1-2-3 is +53.6 cents, sharp')
+  })
+})
+
+describe('twelve valves', () => {
+  browserTest('are added one by one, drawn, and no thirteenth is taken', async ({ form }) => {
+    const { page, complaints } = await form.open()
+    await startFrom(page, 'Plain, six valves')
+    const add = page.getByRole('button', { name: 'Add a valve' })
+    for (let valve = 7; valve <= 12; valve++) {
+      await add.click()
+      await page.getByRole('button', { name: `More for valve ${valve}` }).waitFor()
+    }
+    expect(await add.isDisabled()).toBe(true)
+    await page.getByRole('slider', { name: 'Length of twelfth' }).waitFor()
+    expect(await page.getByRole('group', { name: /^Combination error/ }).count()).toBe(1)
+    expect(complaints).toEqual([])
+  })
+})

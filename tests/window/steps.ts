@@ -1,0 +1,61 @@
+import type { Locator, Page } from 'playwright-core'
+
+/** What a person does in the window, in plain words. */
+
+export async function startFrom(page: Page, system: string): Promise<void> {
+  await page.getByRole('button', { name: 'New workbook…' }).click()
+  await page.getByRole('radio', { name: system, exact: false }).check()
+  await page.getByRole('button', { name: 'Create workbook' }).click()
+  await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+}
+
+export async function openExample(page: Page, title: string): Promise<void> {
+  await page.getByRole('button', { name: title }).click()
+  await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+}
+
+export function field(page: Page, name: string): Locator {
+  return page.getByRole('textbox', { name, exact: true })
+}
+
+/** Types into a field and confirms. */
+export async function type(page: Page, name: string, text: string): Promise<void> {
+  await field(page, name).fill(text)
+  await field(page, name).press('Enter')
+}
+
+/** The figure of a row and design in the table under the curves. */
+export function figure(page: Page, row: string, column = 0): Locator {
+  return page
+    .getByRole('row')
+    .filter({ has: page.getByRole('rowheader', { name: row, exact: true }) })
+    .getByRole('cell')
+    .nth(column)
+}
+
+export function card(page: Page, design: string): Locator {
+  return page.getByRole('listitem').filter({ has: page.getByRole('button', { name: design, exact: true }) })
+}
+
+export async function choose(page: Page, menu: string, item: string): Promise<void> {
+  await page.getByRole('button', { name: menu, exact: true }).click()
+  await page.getByRole('menuitem', { name: item }).click()
+}
+
+export function goTo(page: Page, tab: string): Promise<void> {
+  return page.getByRole('tab', { name: tab, exact: true }).click()
+}
+
+/** Drops a file on the window, as from a folder. */
+export async function dropFile(page: Page, name: string, text: string): Promise<void> {
+  await page.evaluate(
+    ([fileName, content]) => {
+      const data = new DataTransfer()
+      data.items.add(new File([content ?? ''], fileName ?? ''))
+      document
+        .querySelector('.window')
+        ?.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true }))
+    },
+    [name, text],
+  )
+}
