@@ -144,17 +144,19 @@ function drawInFront(plot: uPlot, model: ChartModel, selected: ChartPoint | null
   ctx.lineWidth = 2 * devicePixelRatio
   for (const [order, { series, values }] of model.series.entries()) {
     const radius = markerRadius + markerGrowth * Math.min(4, model.series.length - 1 - order)
+    const outline = new Path2D(markerPath(seriesLook(series).marker, 0, 0, radius * devicePixelRatio))
     ctx.strokeStyle = inks.ofSeries(series)
     ctx.fillStyle = inks.paper
     for (let i = 0; i < values.length; i++) {
       const value = values[i]
       if (value === null || value === undefined) continue
       const [x, y] = [plot.valToPos(i, 'x', true), plot.valToPos(value, 'y', true)]
-      const outline = new Path2D(markerPath(seriesLook(series).marker, x, y, radius * devicePixelRatio))
+      ctx.setTransform(1, 0, 0, 1, x, y)
       ctx.fill(outline)
       ctx.stroke(outline)
     }
   }
+  ctx.setTransform(1, 0, 0, 1, 0, 0)
   drawSelected(plot, model, selected, inks)
   ctx.fillStyle = inks.soft
   ctx.font = `${13 * devicePixelRatio}px ${inks.font}`

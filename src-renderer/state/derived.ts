@@ -62,18 +62,11 @@ export function useSelectedDesign(): DerivedDesign | null {
   return all.find(({ design }) => design.id === designId) ?? all[0] ?? null
 }
 
-/** What looks like a slip, in the workbook and in every design. */
-export function useWarnings(): readonly Warning[] {
+/** What looks like a slip in the workbook's air and in one design. */
+export function useWarnings({ design, tables, series }: DerivedDesign): readonly Warning[] {
   const workbook = useWorkbook((state) => state.workbook)
-  const all = useDerived()
   return useMemo(
-    () =>
-      workbook === null
-        ? []
-        : [
-            ...airWarnings(workbook),
-            ...all.flatMap(({ design, tables }, i) => designWarnings(design, tables, i)),
-          ],
-    [workbook, all],
+    () => (workbook === null ? [] : [...airWarnings(workbook), ...designWarnings(design, tables, series)]),
+    [workbook, design, tables, series],
   )
 }

@@ -132,10 +132,7 @@ function ScaleBar({
 }
 
 function Warnings({ derived }: { readonly derived: DerivedDesign }): ReactNode {
-  const warnings = useWarnings()
-  const own = warnings.filter(
-    ({ path }) => path.startsWith(`designs[${derived.series}]`) || path.startsWith('air'),
-  )
+  const own = useWarnings(derived)
   if (own.length === 0) return null
   return (
     <section className="warnings" aria-label="Worth a look">

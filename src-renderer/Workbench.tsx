@@ -1,0 +1,82 @@
+import { type KeyboardEvent, type ReactNode, useRef } from 'react'
+import { useDialog } from './dialogs/dialogStore.ts'
+import { LineUp } from './lineUp/LineUp.tsx'
+import { pages } from './pages/pages.ts'
+import { useView } from './state/viewStore.ts'
+import { useWorkbook } from './state/workbookStore.ts'
+import { Header } from './strip/Header.tsx'
+import { Tubing } from './tubing/Tubing.tsx'
+
+/** The window with a workbook in it: strip, line-up, pages, tubing. */
+export function Workbench(): ReactNode {
+  const empty = useWorkbook((state) => state.workbook?.designs.length === 0)
+  return (
+    <>
+      <Header />
+      <div className="bench">
+        <LineUp />
+        <main className="middle">{empty ? <NoDesigns /> : <Pages />}</main>
+        {empty ? null : <Tubing />}
+      </div>
+    </>
+  )
+}
+
+/** The tabs and the page that is chosen. Arrow keys move between tabs; only the chosen one is in the tab order. */
+function Pages(): ReactNode {
+  const chosen = useView((state) => state.page)
+  const list = useRef<HTMLDivElement>(null)
+  const at = Math.max(
+    0,
+    pages.findIndex(({ id }) => id === chosen),
+  )
+  const Content = pages[at]?.page ?? (() => null)
+  const goTo = (index: number): void => {
+    const next = (index + pages.length) % pages.length
+    useView.setState({ page: pages[next]!.id })
+    list.current?.querySelectorAll('button')[next]?.focus()
+  }
+  const key = (event: KeyboardEvent): void => {
+    const to = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: pages.length - 1 }[event.key]
+    if (to === undefined) return
+    event.preventDefault()
+    goTo(to)
+  }
+  return (
+    <div className="tabs">
+      <div className="tabList" role="tablist" aria-label="Pages" ref={list}>
+        {pages.map(({ id, name }, i) => (
+          <button
+            key={id}
+            type="button"
+            role="tab"
+            id={`tab-${id}`}
+            className="tab"
+            aria-selected={i === at}
+            aria-controls="page"
+            tabIndex={i === at ? 0 : -1}
+            onClick={() => useView.setState({ page: id })}
+            onKeyDown={key}
+          >
+            {name}
+          </button>
+        ))}
+      </div>
+      <div className="tabPanel" role="tabpanel" id="page" aria-labelledby={`tab-${pages[at]!.id}`}>
+        <Content />
+      </div>
+    </div>
+  )
+}
+
+function NoDesigns(): ReactNode {
+  return (
+    <section className="sheet noDesigns">
+      <h1>No designs yet</h1>
+      <p>A design is one instrument with one valve system. Add two or three to compare them.</p>
+      <button type="button" className="main" onClick={() => useDialog.setState({ open: 'newDesign' })}>
+        Add a design…
+      </button>
+    </section>
+  )
+}

@@ -1,0 +1,15 @@
+import type { ReactNode } from 'react'
+import type { Page } from '../state/viewStore.ts'
+import { Compare } from './Compare.tsx'
+import { Curves } from './Curves.tsx'
+import { Fingerings } from './Fingerings.tsx'
+import { Lengths } from './Lengths.tsx'
+
+/** The pages of the middle, in the order of their tabs. */
+export const pages: readonly { readonly id: Page; readonly name: string; readonly page: () => ReactNode }[] =
+  [
+    { id: 'curves', name: 'Curves', page: Curves },
+    { id: 'fingerings', name: 'Fingerings', page: Fingerings },
+  { id: 'lengths', name: 'Lengths', page: Lengths },
+    { id: 'compare', name: 'Compare', page: Compare },
+  ]
