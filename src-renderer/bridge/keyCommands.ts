@@ -34,9 +34,10 @@ function isPressed({ key, main, shift }: Shortcut, event: KeyboardEvent): boolea
   return event.key.toLowerCase() === key && mainDown === main && event.shiftKey === shift && !otherDown
 }
 
-/** A text field has an undo of its own. */
+/** A text field has an undo of its own while something typed in it waits. */
 function isTyping(target: EventTarget | null): boolean {
   if (target instanceof HTMLTextAreaElement) return true
+  if (target instanceof HTMLElement && target.dataset.settled !== undefined) return false
   if (target instanceof HTMLInputElement)
     return !['checkbox', 'radio', 'range', 'button'].includes(target.type)
   return target instanceof HTMLElement && target.isContentEditable

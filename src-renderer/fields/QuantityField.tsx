@@ -80,6 +80,8 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
           spellCheck={false}
           value={draft ?? props.shown}
           style={{ width: `${props.width ?? 8}ch` }}
+          // Nothing typed here waits, so undo means the workbook's.
+          data-settled={draft === null ? '' : undefined}
           aria-invalid={message !== null}
           aria-describedby={message === null ? undefined : `${id}-message`}
           onChange={(event) => type(event.target.value)}

@@ -1,4 +1,12 @@
-import { type DragEvent, type KeyboardEvent, type ReactNode, useState } from 'react'
+import {
+  type DragEvent,
+  type KeyboardEvent,
+  memo,
+  type ReactNode,
+  useCallback,
+  useRef,
+  useState,
+} from 'react'
 import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import {
   copyIdOf,
@@ -21,12 +29,16 @@ import { run, useWorkbook } from '../state/workbookStore.ts'
 export function LineUp(): ReactNode {
   const all = useDerived()
   const selected = useSelectedDesign()
-  const [dragged, setDragged] = useState<string | null>(null)
-  const dropOn = (index: number): void => {
-    const from = all.findIndex(({ design }) => design.id === dragged)
-    if (dragged !== null && from >= 0) run(moveDesign(dragged, index - from))
-    setDragged(null)
-  }
+  const dragged = useRef<string>(null)
+  const drag = useCallback((designId: string) => {
+    dragged.current = designId
+  }, [])
+  const dropOn = useCallback((index: number) => {
+    const designs = useWorkbook.getState().workbook?.designs ?? []
+    const from = designs.findIndex(({ id }) => id === dragged.current)
+    if (from >= 0) run(moveDesign(designs[from]!.id, index - from))
+    dragged.current = null
+  }, [])
   return (
     <aside className="left" aria-label="Line-up">
       <h2>Line-up</h2>
@@ -38,8 +50,8 @@ export function LineUp(): ReactNode {
             index={index}
             last={all.length - 1}
             on={derived.design.id === selected?.design.id}
-            onDrag={() => setDragged(derived.design.id)}
-            onDrop={() => dropOn(index)}
+            onDrag={drag}
+            onDrop={dropOn}
           />
         ))}
       </ol>
@@ -55,11 +67,12 @@ interface DesignCardProps {
   readonly index: number
   readonly last: number
   readonly on: boolean
-  readonly onDrag: () => void
-  readonly onDrop: () => void
+  readonly onDrag: (designId: string) => void
+  readonly onDrop: (index: number) => void
 }
 
-function DesignCard({ derived, index, last, on, onDrag, onDrop }: DesignCardProps): ReactNode {
+const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
+  const { derived, index, last, on, onDrag, onDrop } = props
   const { design, tables, series } = derived
   const hidden = useView((state) => state.hidden.has(design.id))
   const unit = useSettings((settings) => settings.unit)
@@ -77,10 +90,10 @@ function DesignCard({ derived, index, last, on, onDrag, onDrop }: DesignCardProp
     draggable: !renaming,
     onDragStart: (event: DragEvent) => {
       event.dataTransfer.effectAllowed = 'move'
-      onDrag()
+      onDrag(design.id)
     },
     onDragOver: (event: DragEvent) => event.preventDefault(),
-    onDrop,
+    onDrop: () => onDrop(index),
   }
   return (
     <li className={`card${on ? ' on' : ''}${hidden ? ' hiddenDesign' : ''}`} {...drag}>
@@ -145,7 +158,7 @@ function DesignCard({ derived, index, last, on, onDrag, onDrop }: DesignCardProp
       </dl>
     </li>
   )
-}
+})
 
 function duplicate(designId: string): void {
   const { workbook } = useWorkbook.getState()

@@ -21,15 +21,15 @@ import { Targets } from './Targets.tsx'
 
 /** The strip on top: the workbook's name and state, the targets, undo and redo. */
 export function Header(): ReactNode {
-  const workbook = useWorkbook((state) => state.workbook)
-  if (workbook === null) return null
+  const isOpen = useWorkbook((state) => state.workbook !== null)
+  if (!isOpen) return null
   return (
     <header className="strip">
       <div className="stripFile">
         {bridge.form === 'browser' ? <FileMenu /> : null}
         <WorkbookName />
       </div>
-      <Targets workbook={workbook} />
+      <Targets />
       <HistoryButtons />
     </header>
   )

@@ -1,10 +1,11 @@
-import type { ReactNode } from 'react'
+import { memo, type ReactNode } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
+import { centsFrom440 } from '#shared/pitch/reference.ts'
 import type { Temperament } from '#shared/pitch/temperament.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { Tuning } from '#shared/tuning/instrument.ts'
 import { setA4, setTemperament, setTuning } from '#shared/workbook/commands/workbookCommands.ts'
-import type { Workbook } from '#shared/workbook/workbook.ts'
+import type { WorkbookAir } from '#shared/workbook/workbook.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { Actions } from '../fields/Actions.tsx'
 import { Choice } from '../fields/Choice.tsx'
@@ -12,49 +13,57 @@ import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
-import { run } from '../state/workbookStore.ts'
+import { run, useWorkbook } from '../state/workbookStore.ts'
 
 const pitchStandards = [440, 442, 443, 452.5, 435, 430, 415]
 
 /** What everything is measured against: reference pitch, temperament, air, tuning note. */
-export function Targets({ workbook }: { readonly workbook: Workbook }): ReactNode {
-  const { a4Hz, temperament } = workbook.reference
+export function Targets(): ReactNode {
+  const reference = useWorkbook((state) => state.workbook?.reference)
+  const air = useWorkbook((state) => state.workbook?.air)
+  if (reference === undefined || air === undefined) return null
   return (
     <section className="targets" aria-label="Targets">
-      <span className="together">
-        <NumberField
-          label="A4"
-          value={a4Hz}
-          digits={1}
-          atLeast={380}
-          atMost={480}
-          units={['Hz']}
-          unit="Hz"
-          by={0.5}
-          width={6}
-          help="Frequency of A4. Standards in use are at hand in the list."
-          take={(value) => tryRun(setA4(value))}
-        />
-        <Actions
-          label="Pitch standards"
-          text="▾"
-          items={pitchStandards.map((hz) => ({
-            text: `${plainFigure(hz, hz % 1 === 0 ? 0 : 1)} Hz`,
-            keys: hz === 440 ? '' : signedCents(1200 * Math.log2(hz / 440)),
-            act: () => run(setA4(hz)),
-          }))}
-        />
-      </span>
-      <TemperamentChoice temperament={temperament} />
+      <PitchChoice a4Hz={reference.a4Hz} />
+      <TemperamentChoice temperament={reference.temperament} />
       <button type="button" className="plainButton" onClick={() => useDialog.setState({ open: 'air' })}>
-        <span className="soft">air</span> {airText(workbook)}
+        <span className="soft">air</span> {airText(air)}
       </button>
       <TuningChoice />
     </section>
   )
 }
 
-function airText({ air }: Workbook): string {
+function PitchChoice({ a4Hz }: { readonly a4Hz: number }): ReactNode {
+  return (
+    <span className="together">
+      <NumberField
+        label="A4"
+        value={a4Hz}
+        digits={1}
+        atLeast={380}
+        atMost={480}
+        units={['Hz']}
+        unit="Hz"
+        by={0.5}
+        width={6}
+        help="Frequency of A4. Standards in use are at hand in the list."
+        take={(value) => tryRun(setA4(value))}
+      />
+      <Actions
+        label="Pitch standards"
+        text="▾"
+        items={pitchStandards.map((hz) => ({
+          text: `${plainFigure(hz, hz % 1 === 0 ? 0 : 1)} Hz`,
+          keys: hz === 440 ? '' : signedCents(centsFrom440(hz)),
+          act: () => run(setA4(hz)),
+        }))}
+      />
+    </span>
+  )
+}
+
+function airText(air: WorkbookAir): string {
   const played =
     air.playingTemperatureC === undefined ? '' : `, played at ${plainFigure(air.playingTemperatureC, 1)} °C`
   const digits = Number.isInteger(air.temperatureC) ? 0 : 1
@@ -69,7 +78,11 @@ const kinds = [
   { value: 'custom', text: 'typed in' },
 ] as const
 
-function TemperamentChoice({ temperament }: { readonly temperament: Temperament }): ReactNode {
+const TemperamentChoice = memo(function TemperamentChoice({
+  temperament,
+}: {
+  readonly temperament: Temperament
+}): ReactNode {
   const spelling = useSettings((settings) => settings.spelling)
   const key = 'key' in temperament ? temperament.key : 'C'
   return (
@@ -105,7 +118,7 @@ function TemperamentChoice({ temperament }: { readonly temperament: Temperament 
       ) : null}
     </span>
   )
-}
+})
 
 function keyOptions(
   spelling: 'sharps' | 'flats',

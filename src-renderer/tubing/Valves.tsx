@@ -1,7 +1,8 @@
-import type { ReactNode } from 'react'
+import { memo, type ReactNode } from 'react'
 import { plainFigure } from '#shared/quantity/figures.ts'
 import { loopForDropMm } from '#shared/tubing/requiredLength.ts'
 import { ordinal } from '#shared/valves/systems/parts.ts'
+import type { Valve } from '#shared/valves/valve.ts'
 import { setFingerings } from '#shared/workbook/commands/designCommands.ts'
 import {
   addLoop,
@@ -38,42 +39,7 @@ export function Valves({ design, openMm }: { readonly design: Design; readonly o
   return (
     <>
       <h3>Valves</h3>
-      <ul className="valves">
-        {valves.map((valve, index) => (
-          <li key={index.toString()}>
-            <TextField
-              label={`Name of valve ${index + 1}`}
-              labelHidden
-              className="valveId"
-              value={valve.id}
-              take={(name) => tryRun(renameValve(design.id, valve.id, name))}
-            />
-            <NumberField
-              label={`Drop of valve ${valve.id}`}
-              labelHidden
-              value={valve.semitones}
-              digits={Number.isInteger(valve.semitones) ? 0 : 2}
-              unit={Math.abs(valve.semitones) === 1 ? 'semitone' : 'semitones'}
-              by={1}
-              width={4}
-              help="Nominal drop; negative for a valve that raises."
-              take={(semitones) => tryRun(setValveDrop(design.id, valve.id, semitones))}
-            />
-            <Actions
-              label={`More for valve ${valve.id}`}
-              items={[
-                { text: 'Move up', off: index === 0, act: () => run(moveValve(design.id, valve.id, -1)) },
-                {
-                  text: 'Move down',
-                  off: index === valves.length - 1,
-                  act: () => run(moveValve(design.id, valve.id, 1)),
-                },
-                { text: 'Delete with its loops', act: () => run(removeValve(design.id, valve.id)) },
-              ]}
-            />
-          </li>
-        ))}
-      </ul>
+      <ValveList designId={design.id} valves={valves} />
       <div className="rowButtons">
         <button type="button" className="add" disabled={valves.length >= mostValves} onClick={add}>
           Add a valve
@@ -98,6 +64,53 @@ export function Valves({ design, openMm }: { readonly design: Design; readonly o
     </>
   )
 }
+
+interface ValveListProps {
+  readonly designId: string
+  readonly valves: readonly Valve[]
+}
+
+/** Drawn anew only when a valve changes, not with every loop that is dragged. */
+const ValveList = memo(function ValveList({ designId, valves }: ValveListProps): ReactNode {
+  return (
+    <ul className="valves">
+      {valves.map((valve, index) => (
+        <li key={index.toString()}>
+          <TextField
+            label={`Name of valve ${index + 1}`}
+            labelHidden
+            className="valveId"
+            value={valve.id}
+            take={(name) => tryRun(renameValve(designId, valve.id, name))}
+          />
+          <NumberField
+            label={`Drop of valve ${valve.id}`}
+            labelHidden
+            value={valve.semitones}
+            digits={Number.isInteger(valve.semitones) ? 0 : 2}
+            unit={Math.abs(valve.semitones) === 1 ? 'semitone' : 'semitones'}
+            by={1}
+            width={4}
+            help="Nominal drop; negative for a valve that raises."
+            take={(semitones) => tryRun(setValveDrop(designId, valve.id, semitones))}
+          />
+          <Actions
+            label={`More for valve ${valve.id}`}
+            items={[
+              { text: 'Move up', off: index === 0, act: () => run(moveValve(designId, valve.id, -1)) },
+              {
+                text: 'Move down',
+                off: index === valves.length - 1,
+                act: () => run(moveValve(designId, valve.id, 1)),
+              },
+              { text: 'Delete with its loops', act: () => run(removeValve(designId, valve.id)) },
+            ]}
+          />
+        </li>
+      ))}
+    </ul>
+  )
+})
 
 function FingeringsInUse({ design }: { readonly design: Design }): ReactNode {
   const kind = fingeringKind(design)

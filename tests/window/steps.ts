@@ -39,7 +39,10 @@ export function card(page: Page, design: string): Locator {
 
 export async function choose(page: Page, menu: string, item: string): Promise<void> {
   await page.getByRole('button', { name: menu, exact: true }).click()
-  await page.getByRole('menuitem', { name: item }).click()
+  await page
+    .getByRole('menuitem')
+    .filter({ has: page.getByText(item, { exact: true }) })
+    .click()
 }
 
 export function goTo(page: Page, tab: string): Promise<void> {
