@@ -10,6 +10,6 @@ export const pages: readonly { readonly id: Page; readonly name: string; readonl
   [
     { id: 'curves', name: 'Curves', page: Curves },
     { id: 'fingerings', name: 'Fingerings', page: Fingerings },
-  { id: 'lengths', name: 'Lengths', page: Lengths },
+    { id: 'lengths', name: 'Lengths', page: Lengths },
     { id: 'compare', name: 'Compare', page: Compare },
   ]
