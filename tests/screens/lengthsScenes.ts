@@ -14,7 +14,8 @@ async function threeClicks(page: Page): Promise<void> {
   await page.getByRole('cell', { name: '11.5', exact: true }).first().waitFor()
 }
 
-const fold = (page: Page, name: string) => page.getByRole('group').filter({ hasText: name }).locator('summary')
+const fold = (page: Page, name: string) =>
+  page.getByRole('group').filter({ hasText: name }).locator('summary')
 
 /** The Lengths page, its folds opened one at a time. */
 export const lengthsScenes: readonly Scene[] = [
@@ -110,7 +111,7 @@ export const lengthsScenes: readonly Scene[] = [
       await lengthsOf(page, /Alto in E/)
       await threeClicks(page)
       await fold(page, 'Several systems').click()
-      await page.getByText('at its best has').waitFor()
+      await page.getByRole('columnheader', { name: /times the best/ }).waitFor()
       await page.locator('.sheet.lengths').evaluate((sheet) => sheet.scrollTo(0, sheet.scrollHeight))
     },
   },

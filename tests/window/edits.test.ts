@@ -118,7 +118,7 @@ describe('the line-up', () => {
     await page.getByRole('heading', { name: 'No designs yet' }).waitFor()
     await page.getByRole('button', { name: 'Add a design…' }).last().click()
     await page.getByRole('radio', { name: /^Early order/ }).check()
-    await page.getByRole('button', { name: 'Add design' }).click()
+    await page.getByRole('button', { name: 'Add design', exact: true }).click()
     await card(page, 'Early order, semitone first').waitFor()
   })
 })
