@@ -11,6 +11,7 @@ import {
 import { signedCents } from '#shared/quantity/figures.ts'
 import 'uplot/dist/uPlot.min.css'
 import { useTheme } from '../look/useTheme.ts'
+import { fitted, labelLinePx, linesOf, narrowestChartPx } from './categoryLabels.ts'
 import type { ChartModel, ChartPoint } from './chartModel.ts'
 import { type ErrorChart, mountErrorChart } from './errorChart.ts'
 import { inksAt } from './inkOfTheme.ts'
@@ -21,8 +22,8 @@ interface ErrorChartViewProps {
   readonly onPick: (point: ChartPoint) => void
 }
 
-/** Narrowest a category may be before the chart scrolls, CSS px. */
-const narrowestCategoryPx = 15
+/** Lines of the labels that the chart's usual height has room for. */
+const usualLabelLines = 4
 
 /** The error chart with what surrounds it: size, theme, pointer, keyboard and what a screen reader hears. */
 export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps): ReactNode {
@@ -36,7 +37,8 @@ export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps)
   const shape = JSON.stringify([model.categories, model.series.map(({ id, series }) => [id, series])])
   const latest = useRef(model)
   latest.current = model
-  const chartWidth = Math.max(width, 72 + narrowestCategoryPx * model.categories.length)
+  const chartWidth = Math.max(width, narrowestChartPx(model.categories))
+  const tallerPx = labelLinePx * Math.max(0, linesOf(fitted(model.categories, chartWidth)) - usualLabelLines)
 
   useLayoutEffect(() => {
     const observer = new ResizeObserver(([entry]) => setWidth(Math.floor(entry?.contentRect.width ?? 0)))
@@ -55,7 +57,7 @@ export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps)
       chart.current = null
       mounted.destroy()
     }
-  }, [shape, theme, chartWidth, width === 0])
+  }, [shape, theme, chartWidth, tallerPx, width === 0])
 
   useEffect(() => chart.current?.update(model, pointed ?? selected), [model, pointed, selected])
 
@@ -90,7 +92,11 @@ export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps)
           if (point) onPick(point)
         }}
       >
-        <div className="plot" ref={host} style={{ width: chartWidth || undefined }} />
+        <div
+          className="plot"
+          ref={host}
+          style={{ width: chartWidth || undefined, height: `calc(var(--plotHeight) + ${tallerPx}px)` }}
+        />
         {place === null || pointed === null ? null : (
           <Tip model={model} point={pointed} {...place} width={chartWidth} />
         )}

@@ -12,6 +12,8 @@ export interface CurvesModel extends ChartModel {
   readonly cells: readonly (readonly (Selection | null)[])[]
   /** What the first column of the table is. */
   readonly heading: string
+  /** Categories left out because they are too many to draw. */
+  readonly leftOut: number
 }
 
 interface Cell {
@@ -106,6 +108,9 @@ export function playedAs({ fingering, harmonic }: Candidate): string {
   return `${fingering} on ${harmonic}`
 }
 
+/** No chart or table shows more; the first ones are those of the fewest valves. */
+const mostCategories = 256
+
 /** Lines the designs' cells up on common categories; the selected design's labels win. */
 function assembled(
   designs: readonly DerivedDesign[],
@@ -119,10 +124,11 @@ function assembled(
   for (const { key, label, order } of inOrder.flat()) {
     if (!categories.has(key)) categories.set(key, { key, label, order })
   }
-  const sorted = [...categories.values()].sort((a, b) => a.order - b.order)
+  const sorted = [...categories.values()].slice(0, mostCategories).sort((a, b) => a.order - b.order)
   const byKey = rows.map((cells) => new Map(cells.map((cell) => [cell.key, cell])))
   return {
     bandCents,
+    leftOut: categories.size - sorted.length,
     categories: sorted.map(({ key, label }) => ({ key, label })),
     series: designs.map(({ design, series }, i) => ({
       id: design.id,

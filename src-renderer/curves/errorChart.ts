@@ -2,6 +2,7 @@ import uPlot from 'uplot'
 import { signedCents } from '#shared/quantity/figures.ts'
 import { markerPath } from '../look/SeriesMark.tsx'
 import { seriesLook } from '../look/seriesLook.ts'
+import { fitted, labelLinePx, linesOf } from './categoryLabels.ts'
 import { type ChartModel, type ChartPoint, centsRange } from './chartModel.ts'
 import { drawDoubtBands } from './doubtBands.ts'
 import type { Inks } from './inkOfTheme.ts'
@@ -19,8 +20,6 @@ export interface ErrorChart {
 const markerRadius = 4
 /** Markers of earlier designs are drawn this much larger each, so that ones in the same place stay in sight. */
 const markerGrowth = 1.3
-/** Room that a label takes, CSS px for each character. */
-const characterPx = 7.6
 
 /**
  * Mounts the error chart: categories as indices along x, cents along y, the tolerance band and the zero line
@@ -80,15 +79,9 @@ function dataOf({ categories, series }: ChartModel): uPlot.AlignedData {
   return [categories.map((_, i) => i), ...series.map(({ values }) => [...values])]
 }
 
-/**
- * Labels side by side where there is room; where there is not, each in a column of its own, valve under valve, as
- * on a fingering chart.
- */
+/** Labels side by side where there is room; where there is not, stacked. */
 function categoryAxis({ categories }: ChartModel, inks: Inks, width: number): uPlot.Axis {
-  const longest = categories.reduce((most, { label }) => Math.max(most, label.length), 1)
-  const stacked = longest * characterPx > (width - 72) / Math.max(categories.length, 1)
-  const labels = categories.map(({ label }) => (stacked ? label.split('-').join('\n') : label))
-  const lines = labels.reduce((most, label) => Math.max(most, label.split('\n').length), 1)
+  const labels = fitted(categories, width)
   return {
     stroke: inks.ink,
     font: `13px ${inks.font}`,
@@ -96,8 +89,8 @@ function categoryAxis({ categories }: ChartModel, inks: Inks, width: number): uP
     grid: { show: false },
     ticks: { show: false },
     splits: () => categories.map((_, i) => i),
-    values: () => labels,
-    size: 14 + lines * 15,
+    values: () => [...labels],
+    size: 14 + labelLinePx * linesOf(labels),
     gap: 6,
   }
 }
@@ -117,7 +110,7 @@ function centsAxis(inks: Inks): uPlot.Axis {
 
 function seriesOptions(series: number, inks: Inks): uPlot.Series {
   const { dash } = seriesLook(series)
-  return { stroke: inks.ofSeries(series), width: 2, dash: [...dash], points: { show: false }, spanGaps: true }
+  return { stroke: inks.ofSeries(series), width: 2, dash: [...dash], points: { show: false } }
 }
 
 function drawBehind(plot: uPlot, { bandCents, doubt }: ChartModel, inks: Inks): void {

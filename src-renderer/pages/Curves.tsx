@@ -59,6 +59,12 @@ export function Curves(): ReactNode {
         ) : null}
         <BandField />
       </div>
+      {model.leftOut === 0 ? null : (
+        <p className="soft">
+          The {model.categories.length} fingerings of the fewest valves; {model.leftOut} more are in the
+          tables of the command line.
+        </p>
+      )}
       {visible.length === 0 ? (
         <p className="empty">Every design is hidden. Show one in the line-up to see its curve.</p>
       ) : (
