@@ -29,9 +29,12 @@ export function Choices(): ReactNode {
         take={(value) => choose({ openFree: value === 'free' })}
       />
       {reachCounts ? (
-        <button type="button" className="quiet" onClick={() => choose({ reachCounts: false })}>
-          Slides moved while playing are counted: do not
-        </button>
+        <span className="soft">
+          what moved slides reach counts as reached
+          <button type="button" className="quiet" onClick={() => choose({ reachCounts: false })}>
+            do not
+          </button>
+        </span>
       ) : null}
       <BandField />
     </div>

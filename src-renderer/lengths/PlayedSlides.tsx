@@ -125,6 +125,7 @@ function MovementTable({
   movements,
 }: PlayedSlidesProps & { readonly movements: ReturnType<typeof slideMovements> }): ReactNode {
   const unit = useSettings((settings) => settings.unit)
+  const band = useSettings((settings) => settings.bandCents)
   const byName = new Map(movements.map((movement) => [movement.name, movement]))
   return (
     <table className="figures movementTable">
@@ -164,7 +165,7 @@ function MovementTable({
                     </span>
                   ))}
               </td>
-              <td className={Math.abs(movement.leftCents) >= 0.05 ? 'hot' : undefined}>
+              <td className={Math.abs(movement.leftCents) > band ? 'hot' : undefined}>
                 {signedCents(movement.leftCents)}
               </td>
             </tr>

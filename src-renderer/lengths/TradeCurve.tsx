@@ -5,8 +5,14 @@ import { useLengths } from '../state/lengthsStore.ts'
 
 const size = { width: 270, height: 172, left: 44, right: 14, top: 26, bottom: 36 }
 
+interface TradeCurveProps {
+  readonly points: readonly LengthsAndErrors[]
+  /** Whether they answer the latest choices; while they do not, they cannot be walked along. */
+  readonly isCurrent: boolean
+}
+
 /** The trade between the two objectives, as a curve to walk along; where one stops is what is proposed. */
-export function TradeCurve({ points }: { readonly points: readonly LengthsAndErrors[] }): ReactNode {
+export function TradeCurve({ points, isCurrent }: TradeCurveProps): ReactNode {
   const objective = useLengths((state) => state.objective)
   const walkedTo = useLengths((state) => state.walkedTo)
   const left = useLengths((state) => state.left)
@@ -18,8 +24,9 @@ export function TradeCurve({ points }: { readonly points: readonly LengthsAndErr
   }
   const last = points.length - 1
   const at = Math.min(walkedTo ?? (objective === 'rms' ? 0 : last), last)
-  const walk = (to: number): void =>
-    useLengths.setState({ walkedTo: Math.min(Math.max(to, 0), last), left: false })
+  const walk = (to: number): void => {
+    if (isCurrent) useLengths.setState({ walkedTo: Math.min(Math.max(to, 0), last), left: false })
+  }
   const key = (event: KeyboardEvent): void => {
     const to = stepped(event.key, at, last)
     if (to === null) return
@@ -34,13 +41,14 @@ export function TradeCurve({ points }: { readonly points: readonly LengthsAndErr
   }
   const [first, end] = [points[0]!, points[last]!]
   return (
-    <div className="trade">
+    <div className={isCurrent ? 'trade' : 'trade waiting'}>
       <h2>Trade of rms against largest</h2>
       <div
         className="walk"
         role="slider"
         tabIndex={0}
         aria-label="Place between least rms and least largest error"
+        aria-disabled={!isCurrent}
         aria-valuemin={0}
         aria-valuemax={last}
         aria-valuenow={at}
@@ -84,7 +92,7 @@ export function TradeCurve({ points }: { readonly points: readonly LengthsAndErr
           </text>
         </svg>
       </div>
-      <p>{spoken(points[at]!)} cents</p>
+      <p>{isCurrent ? `${spoken(points[at]!)} cents` : '…'}</p>
     </div>
   )
 }

@@ -127,7 +127,9 @@ function Figures({
           <th scope="row">largest</th>
           <td>
             {signedCents(now.largestCents)}
-            {now.largestAt === null ? null : <i> at {fingeringWords(now.largestAt)}</i>}
+            {now.largestAt === null || Math.abs(now.largestCents) < 0.05 ? null : (
+              <i> at {fingeringWords(now.largestAt)}</i>
+            )}
           </td>
           <td>{proposal === null ? '–' : <b>{plainFigure(proposal.lengths.largestCents, 1)}</b>}</td>
         </tr>

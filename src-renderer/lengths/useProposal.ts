@@ -5,6 +5,7 @@ import type { TradeOff } from '#shared/solve/tradeOff.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
 import type { LengthsWork } from '../worker/lengthsWorker.ts'
+import { useSettled } from '../worker/useSettled.ts'
 import { useWork, type Worked } from '../worker/useWork.ts'
 import { answerWords, refusalWords } from './refusalWords.ts'
 import { type Question, useQuestions } from './useQuestion.ts'
@@ -16,8 +17,9 @@ export interface Proposing {
   readonly proposal: Proposal | null
   /** Plain sentences about why there is no proposal, or what to know about it. */
   readonly words: readonly string[]
-  /** The curve from least rms to least largest error; empty while it is not known. */
+  /** The curve from least rms to least largest error: the one before the latest while that is worked out. */
   readonly trade: readonly LengthsAndErrors[]
+  readonly tradeIsCurrent: boolean
 }
 
 export interface Proposal {
@@ -28,8 +30,12 @@ export interface Proposal {
   readonly solution: LengthSolution | null
 }
 
+const noTrade = { trade: [], tradeIsCurrent: false }
+
 /** Points of the trade curve. */
 const tradePoints = 9
+/** The curve is found when choosing pauses, so that no proposal waits for the curve of the one before, ms. */
+const tradePauseMs = 200
 
 const solve = async (worker: Remote<LengthsWork>, { problem }: Question): Promise<LengthAnswer> =>
   worker.solve(problem)
@@ -43,34 +49,33 @@ export function useProposal(derived: DerivedDesign): Proposing {
   const walkedTo = useLengths((state) => state.walkedTo)
   const left = useLengths((state) => state.left)
   const solved = useWork('proposal', question, solve)
-  const traded = useWork('trade', question, trade)
-  const points = pointsOf(traded, question)
+  const traded = useWork('trade', useSettled(question, tradePauseMs), trade)
+  const points = pointsOf(traded)
+  const isCurrent = traded?.question === question
+  const tradeNow = { trade: points, tradeIsCurrent: isCurrent }
   if (question === null) {
     const refusals = 'refusals' in asked ? asked.refusals : []
-    return { question, proposal: null, words: refusalWords(refusals, derived), trade: [] }
+    return { question, proposal: null, words: refusalWords(refusals, derived), ...noTrade }
   }
   if (solved === null || solved.question.derived.design.id !== derived.design.id) {
-    return { question, proposal: null, words: [], trade: points }
+    return { question, proposal: null, words: [], ...tradeNow }
   }
   if ('failure' in solved) {
-    return { question, proposal: null, words: [`The solver could not be run: ${solved.failure}`], trade: [] }
+    return { question, proposal: null, words: [`The solver could not be run: ${solved.failure}`], ...noTrade }
   }
   const words = answerWords(solved.answer, derived)
   const solution = solutionOf(solved.answer)
-  const walked = walkedTo === null ? undefined : points[walkedTo]
+  const walked = walkedTo === null || !isCurrent ? undefined : points[walkedTo]
   const own = solution === null ? null : { question: solved.question, lengths: solution, solution }
   const shown = walked === undefined ? own : { question, lengths: walked, solution: null }
-  return { question, proposal: left ? null : shown, words, trade: points }
+  return { question, proposal: left ? null : shown, words, ...tradeNow }
 }
 
 function solutionOf(answer: LengthAnswer): LengthSolution | null {
   return answer.status === 'converged' || answer.status === 'stopped' ? answer : null
 }
 
-function pointsOf(
-  traded: Worked<Question, TradeOff> | null,
-  question: Question | null,
-): readonly LengthsAndErrors[] {
-  if (traded === null || traded.question !== question || 'failure' in traded) return []
+function pointsOf(traded: Worked<Question, TradeOff> | null): readonly LengthsAndErrors[] {
+  if (traded === null || 'failure' in traded) return []
   return 'points' in traded.answer ? traded.answer.points : []
 }

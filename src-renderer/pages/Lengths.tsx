@@ -22,7 +22,7 @@ export function Lengths(): ReactNode {
 }
 
 function LengthsOf({ derived }: { readonly derived: DerivedDesign }): ReactNode {
-  const { question, proposal, words, trade } = useProposal(derived)
+  const { question, proposal, words, trade, tradeIsCurrent } = useProposal(derived)
   const doubt = useDoubt()
   const moved = useLengths((state) => state.moved.get(derived.design.id))
   const routes = useMemo(
@@ -45,7 +45,7 @@ function LengthsOf({ derived }: { readonly derived: DerivedDesign }): ReactNode 
       <ProposalChart derived={derived} question={question} proposal={proposal} bands={bands} />
       <div className="verdictAndTrade">
         <Verdict derived={derived} question={question} proposal={proposal} words={words} />
-        <TradeCurve points={trade} />
+        <TradeCurve points={trade} isCurrent={tradeIsCurrent} />
       </div>
       <LoopTable derived={derived} proposal={proposal} />
       <FingeringTable derived={derived} question={question} proposal={proposal} />

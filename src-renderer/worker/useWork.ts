@@ -22,8 +22,8 @@ export type Worked<Question, Answer> =
   | { readonly question: Question; readonly failure: string }
 
 /**
- * Has the worker answer a question, anew whenever it is another object; `null` asks nothing. `work` must be the
- * same function each time.
+ * Has the worker answer a question, anew whenever it is another object; `null` asks nothing and leaves the latest
+ * answer. `work` must be the same function each time.
  */
 export function useWork<Question extends object, Answer>(
   kind: keyof typeof workKinds,
@@ -47,5 +47,5 @@ export function useWork<Question extends object, Answer>(
       wanted = false
     }
   }, [kind, question, work])
-  return question === null ? null : worked
+  return worked
 }

@@ -14,8 +14,7 @@ async function threeClicks(page: Page): Promise<void> {
   await page.getByRole('cell', { name: '11.5', exact: true }).first().waitFor()
 }
 
-const fold = (page: Page, name: string) =>
-  page.getByRole('group').filter({ hasText: name }).locator('summary')
+const fold = (page: Page, name: string) => page.getByRole('group').filter({ hasText: name }).locator('summary')
 
 /** The Lengths page, its folds opened one at a time. */
 export const lengthsScenes: readonly Scene[] = [
@@ -111,7 +110,7 @@ export const lengthsScenes: readonly Scene[] = [
       await lengthsOf(page, /Alto in E/)
       await threeClicks(page)
       await fold(page, 'Several systems').click()
-      await page.getByRole('columnheader', { name: /times the best/ }).waitFor()
+      await page.getByText('has the least largest error').waitFor()
       await page.locator('.sheet.lengths').evaluate((sheet) => sheet.scrollTo(0, sheet.scrollHeight))
     },
   },

@@ -77,6 +77,7 @@ describe('the Lengths page', () => {
     await threeClicks(page)
     await proposedLargest(page, '11.5')
     const walk = page.getByRole('slider', { name: /^Place between/ })
+    await expect.poll(() => walk.getAttribute('aria-disabled')).toBe('false')
     await walk.focus()
     expect(await walk.getAttribute('aria-valuetext')).toBe('rms 9.6, largest 11.5')
     await walk.press('Home')
