@@ -14,7 +14,8 @@ async function threeClicks(page: Page): Promise<void> {
   await page.getByRole('cell', { name: '11.5', exact: true }).first().waitFor()
 }
 
-const fold = (page: Page, name: string) => page.getByRole('group').filter({ hasText: name }).locator('summary')
+const fold = (page: Page, name: string) =>
+  page.getByRole('group').filter({ hasText: name }).locator('summary')
 
 /** The Lengths page, its folds opened one at a time. */
 export const lengthsScenes: readonly Scene[] = [
