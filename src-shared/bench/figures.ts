@@ -1,5 +1,7 @@
+import { plainFigure, signedCents as signedFigure } from '../quantity/figures.ts'
+
 /**
- * A length in millimetres as a bench can hold it: one decimal, never `-0.0`. The value kept is not rounded.
+ * A length in millimetres as a bench can hold it: one decimal, no sign on what rounds to zero. The value kept is not rounded.
  *
  * @example benchMm(6.449) // '6.4 mm'
  */
@@ -15,7 +17,7 @@ export function benchMm(lengthMm: number): string {
  */
 export function benchFigure(value: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`A figure must be finite, not ${value}`)
-  return (Math.round(value * 10) / 10 + 0).toFixed(1)
+  return plainFigure(value, 1)
 }
 
 /**
@@ -24,7 +26,5 @@ export function benchFigure(value: number): string {
  * @example signedCents(-12.04) // '−12.0 cents'
  */
 export function signedCents(cents: number): string {
-  const figure = benchFigure(Math.abs(cents))
-  if (figure === '0.0') return '0.0 cents'
-  return `${cents < 0 ? '−' : '+'}${figure} cents`
+  return `${signedFigure(cents)} cents`
 }

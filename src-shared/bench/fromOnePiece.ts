@@ -1,4 +1,5 @@
-import { ratioOfSemitones } from '../pitch/cents.ts'
+import { fundamentalHz, openLengthMm as lengthOfFundamentalMm } from '../tubing/openRoute.ts'
+import { loopForDropMm } from '../tubing/requiredLength.ts'
 import type { Valve } from '../valves/valve.ts'
 
 /** The one thing about an instrument that could be measured. */
@@ -35,29 +36,20 @@ export function fromOnePiece(
     throw new RangeError(`No open length above 0 follows from ${JSON.stringify(piece)}`)
   return {
     openLengthMm,
-    fundamentalHz: (1000 * speedOfSoundMPerS) / (2 * openLengthMm),
+    fundamentalHz: fundamentalHz(speedOfSoundMPerS, openLengthMm),
     loopsMm: Object.fromEntries(
-      valves.map(({ id, semitones }) => [id, nominalLoopMm(openLengthMm, semitones)]),
+      valves.map(({ id, semitones }) => [id, loopForDropMm(openLengthMm, semitones)]),
     ),
   }
-}
-
-/**
- * Tube of a loop that drops `semitones` taken alone: `L(2^(k/12) − 1)`, mm.
- *
- * @example nominalLoopMm(1400, 3) // 264.9
- */
-export function nominalLoopMm(openLengthMm: number, semitones: number): number {
-  return openLengthMm * (ratioOfSemitones(semitones) - 1)
 }
 
 function openLength(piece: OnePiece, speedOfSoundMPerS: number): number {
   switch (piece.kind) {
     case 'loop':
-      return piece.lengthMm / nominalLoopMm(1, piece.semitones)
+      return piece.lengthMm / loopForDropMm(1, piece.semitones)
     case 'bore':
       return piece.boreLengthMm + piece.correctionMm
     case 'fundamental':
-      return (1000 * speedOfSoundMPerS) / (2 * piece.fundamentalHz)
+      return lengthOfFundamentalMm(speedOfSoundMPerS, piece.fundamentalHz)
   }
 }

@@ -1,10 +1,5 @@
+import { gateBits, liesInRoute, valveBits } from '../valves/gate.ts'
 import type { Gate, Loop } from '../valves/loop.ts'
-
-/** Whether a gate is open to the air with these valves down and all others up. */
-export function lies(gate: Gate, pressed: readonly string[]): boolean {
-  const isDown = (id: string) => pressed.includes(id)
-  return gate.pressed.every(isDown) && !(gate.released ?? []).some(isDown)
-}
 
 /**
  * How many times a gate's loop counts in a route beyond the open route, which contains the loops that lie in it
@@ -13,7 +8,9 @@ export function lies(gate: Gate, pressed: readonly string[]): boolean {
  * @example switchedBy({ pressed: [], released: ['1'] }, ['1']) // -1
  */
 export function switchedBy(gate: Gate, pressed: readonly string[]): number {
-  return Number(lies(gate, pressed)) - Number(lies(gate, []))
+  const valveIds = [...gate.pressed, ...(gate.released ?? [])]
+  const bits = gateBits(valveIds, gate)
+  return Number(liesInRoute(bits, valveBits(valveIds, pressed))) - Number(liesInRoute(bits, 0))
 }
 
 /** Tube that a fingering adds to the open route, mm; negative when it shortens it. */

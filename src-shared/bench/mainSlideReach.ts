@@ -1,3 +1,6 @@
+import { centsBetween } from '../pitch/cents.ts'
+import { slideMovementMm } from '../tubing/slideMovement.ts'
+
 /** A main tuning slide: movement, mm, not tube. */
 export interface MainSlide {
   readonly outMm: number
@@ -32,7 +35,7 @@ export function mainSlideReach(
   const mostIn = -slide.outMm
   const mostOut = slide.travelMm - slide.outMm
   const atMovement = (movementMm: number) => (fromHz * openLengthMm) / (openLengthMm + 2 * movementMm)
-  const movementMm = slideMovementMm(openLengthMm, fromHz, toHz)
+  const movementMm = slideMovementMm(openLengthMm, centsBetween(toHz, fromHz))
   const doneMm = Math.min(Math.max(movementMm, mostIn), mostOut)
   return {
     lowestHz: atMovement(mostOut),
@@ -41,13 +44,4 @@ export function mainSlideReach(
     reaches: doneMm === movementMm,
     leftTubeMm: 2 * (movementMm - doneMm),
   }
-}
-
-/**
- * Movement of a slide that takes a route from one pitch to another, mm; negative is in. Tube is twice as much.
- *
- * @example slideMovementMm(3962.4, 435, 440) // -22.5
- */
-export function slideMovementMm(routeLengthMm: number, fromHz: number, toHz: number): number {
-  return (routeLengthMm * (fromHz / toHz - 1)) / 2
 }

@@ -1,5 +1,5 @@
+import { parseNote } from '../../pitch/parseNote.ts'
 import { readFingering } from './fingeringCell.ts'
-import { midiOfNote } from './noteName.ts'
 import { type PastedTable, pastedNumber, pastedTable } from './pastedTable.ts'
 
 /** A reading as typed: on a harmonic, or on a note whose harmonic is still to be found. */
@@ -99,7 +99,7 @@ function readRow(
 }
 
 function readAt(text: string): PastedReading['at'] | null {
-  const midi = midiOfNote(text)
+  const midi = parseNote(text)
   if (midi !== null) return { kind: 'note', note: text.trim(), midi }
   const harmonic = /^\d+$/.test(text) ? Number(text) : 0
   return harmonic >= 1 && harmonic <= mostHarmonic ? { kind: 'harmonic', harmonic } : null

@@ -1,4 +1,4 @@
-import { centsBetween } from '../../pitch/cents.ts'
+import { dropOfLoopCents } from '../../tubing/requiredLength.ts'
 import { benchMm } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 
@@ -58,5 +58,5 @@ export function isNear(lengthMm: number, expectedMm: number): boolean {
  * @example loopErrorCents(3951.6, 373.8, 3) // 143.3
  */
 export function loopErrorCents(openLengthMm: number, loopMm: number, semitones: number): number {
-  return 100 * semitones - centsBetween(openLengthMm, openLengthMm + loopMm)
+  return 100 * semitones - dropOfLoopCents(openLengthMm, loopMm)
 }

@@ -1,6 +1,6 @@
+import { loopForDropMm } from '../../tubing/requiredLength.ts'
 import { benchFigure, benchMm, signedCents } from '../figures.ts'
 import type { Finding } from '../finding.ts'
-import { nominalLoopMm } from '../fromOnePiece.ts'
 import { lengthSlips, loopErrorCents, slipFromCents } from './lengthSlips.ts'
 
 /** A plain loop as typed: the one that its valve alone switches in. */
@@ -30,7 +30,7 @@ function nominalSlips(openLengthMm: number, loop: TypedLoop, all: readonly Typed
   const { field, lengthMm, semitones, valve } = loop
   const errorCents = loopErrorCents(openLengthMm, lengthMm, semitones)
   if (Math.abs(errorCents) <= slipFromCents) return []
-  const expectedMm = nominalLoopMm(openLengthMm, semitones)
+  const expectedMm = loopForDropMm(openLengthMm, semitones)
   const found = benchMm(lengthMm)
   const expected = `about ${benchMm(expectedMm)}`
   const offered = [...otherValveSlips(openLengthMm, loop, all), ...lengthSlips(field, lengthMm, expectedMm)]
@@ -52,7 +52,7 @@ function otherValveSlips(
       other.semitones !== loop.semitones &&
       Math.abs(loopErrorCents(openLengthMm, lengthMm, other.semitones)) <= slipFromCents / 2,
   )
-  const expectedMm = nominalLoopMm(openLengthMm, loop.semitones)
+  const expectedMm = loopForDropMm(openLengthMm, loop.semitones)
   return others.map((other) => ({
     field,
     found: benchMm(lengthMm),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { fromOnePiece, nominalLoopMm } from '#shared/bench/fromOnePiece.ts'
+import { fromOnePiece } from '#shared/bench/fromOnePiece.ts'
+import { loopForDropMm } from '#shared/tubing/requiredLength.ts'
 import published from '../../fixtures/bench.published.json'
 
 const valves = [
@@ -44,7 +45,7 @@ describe('An instrument from one piece', () => {
     (instrument) => {
       for (const [id, loop] of Object.entries(instrument.loops)) {
         const { semitones } = valves.find((valve) => valve.id === id)!
-        expect(Math.abs(nominalLoopMm(instrument.openLength, semitones) - loop)).toBeLessThan(
+        expect(Math.abs(loopForDropMm(instrument.openLength, semitones) - loop)).toBeLessThan(
           instrument.tolerance,
         )
       }

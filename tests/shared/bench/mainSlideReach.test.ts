@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { mainSlideReach, slideMovementMm } from '#shared/bench/mainSlideReach.ts'
+import { mainSlideReach } from '#shared/bench/mainSlideReach.ts'
 
 describe('A main slide', () => {
   it('that cannot move stays at its pitch', () => {
@@ -19,7 +19,8 @@ describe('A main slide', () => {
 
   // 3962.4 × (435/440 − 1) / 2 = −22.51 mm = −0.886 in
   it('moves half of the tube: 0.89 in for 1.77 in', () => {
-    expect(slideMovementMm(3962.4, 435, 440) / 25.4).toBeCloseTo(-0.886, 3)
-    expect(mainSlideReach(3962.4, { outMm: 10, travelMm: 60 }, 435, 440).leftTubeMm).toBeCloseTo(-25.027, 2)
+    const reach = mainSlideReach(3962.4, { outMm: 10, travelMm: 60 }, 435, 440)
+    expect(reach.movementMm / 25.4).toBeCloseTo(-0.886, 3)
+    expect(reach.leftTubeMm).toBeCloseTo(-25.027, 2)
   })
 })

@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readFingering } from '#shared/bench/readings/fingeringCell.ts'
-import { midiOfNote } from '#shared/bench/readings/noteName.ts'
 import { pastedNumber } from '#shared/bench/readings/pastedTable.ts'
 import { pasteReadings } from '#shared/bench/readings/pasteReadings.ts'
 
@@ -104,19 +103,6 @@ describe('A cell', () => {
     expect(readFingering('T12', ['1', '2', 'T'])).toEqual(['1', '2', 'T'])
     expect(readFingering('open', valves)).toEqual([])
     expect(typeof readFingering('', valves)).toBe('string')
-  })
-
-  it('of a note counts from C4 = 60', () => {
-    expect(['C4', 'B♭2', 'f#3', 'Cb4', 'A-1', 'H3', '4', ''].map(midiOfNote)).toEqual([
-      60,
-      46,
-      54,
-      59,
-      9,
-      null,
-      null,
-      null,
-    ])
   })
 
   it('of a number has one sign and one point or comma', () => {

@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { nominalLoopMm } from '#shared/bench/fromOnePiece.ts'
 import { lengthSlips, loopErrorCents } from '#shared/bench/slips/lengthSlips.ts'
 import { loopSlips, type TypedLoop } from '#shared/bench/slips/loopSlips.ts'
 import { a4Slip, allEqualSlip, readingSlip } from '#shared/bench/slips/pitchSlips.ts'
 import { slideSlips } from '#shared/bench/slips/slideSlips.ts'
+import { loopForDropMm } from '#shared/tubing/requiredLength.ts'
 import { thirdSlide } from '../slide/thirdSlide.ts'
 
 const openMm = 1400
@@ -15,7 +15,7 @@ const typed = (change: Partial<Record<keyof typeof drops, number>> = {}): TypedL
     field: `loops.L${valve}`,
     valve,
     semitones,
-    lengthMm: change[valve as keyof typeof drops] ?? nominalLoopMm(openMm, semitones),
+    lengthMm: change[valve as keyof typeof drops] ?? loopForDropMm(openMm, semitones),
   }))
 const messages = (loops: TypedLoop[]) => loopSlips(openMm, loops).map(({ message }) => message)
 
@@ -23,12 +23,12 @@ describe('Typed loops', () => {
   it('that fit, or are within 60 cents, are left alone', () => {
     expect(loopSlips(openMm, [])).toEqual([])
     expect(messages(typed())).toEqual([])
-    expect(messages(typed({ 3: nominalLoopMm(openMm, 3.5) }))).toEqual([])
+    expect(messages(typed({ 3: loopForDropMm(openMm, 3.5) }))).toEqual([])
   })
 
   // half of 264.9: 1200·log2(1 + 132.4/1400) = 156.49 cents, about half of 300
   it('measured per leg come out at about half their drop and offer the whole', () => {
-    const halfMm = nominalLoopMm(openMm, 3) / 2
+    const halfMm = loopForDropMm(openMm, 3) / 2
     expect(300 - loopErrorCents(openMm, halfMm, 3)).toBeCloseTo(156.49, 2)
     expect(messages(typed({ 3: halfMm }))[0]).toBe(
       'Found 132.4 mm, expected about 264.9 mm. Is it the length of one leg? Then the whole is 264.9 mm.',
@@ -36,7 +36,7 @@ describe('Typed loops', () => {
   })
 
   it('typed for another valve offer that valve, and are seen to run against their drops', () => {
-    const found = messages(typed({ 2: nominalLoopMm(openMm, 3) }))
+    const found = messages(typed({ 2: loopForDropMm(openMm, 3) }))
     expect(found[0]).toBe('Found 264.9 mm for valve 2, expected about 83.2 mm. Is it the loop of valve 3?')
     expect(found.at(-1)).toBe(
       'Loop of valve 2 (264.9 mm) is longer than that of valve 1 (171.4 mm), though it drops less. Are the two exchanged?',
@@ -44,7 +44,7 @@ describe('Typed loops', () => {
   })
 
   it('of a first valve halved may be a leg or the second’s: both are offered', () => {
-    const found = messages(typed({ 1: nominalLoopMm(openMm, 2) / 2 }))
+    const found = messages(typed({ 1: loopForDropMm(openMm, 2) / 2 }))
     expect(found.some((message) => message.includes('loop of valve 2'))).toBe(true)
     expect(found.some((message) => message.includes('one leg'))).toBe(true)
   })
