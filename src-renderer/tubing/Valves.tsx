@@ -12,7 +12,7 @@ import {
   renameValve,
   setValveDrop,
 } from '#shared/workbook/commands/valveCommands.ts'
-import { mostValves } from '#shared/workbook/schema.ts'
+import { mostValves } from '#shared/workbook/schemaParts.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { Actions } from '../fields/Actions.tsx'
 import { Choice } from '../fields/Choice.tsx'

@@ -1,5 +1,6 @@
 import { speedOfSound } from '../air/speedOfSound.ts'
 import { openLengthMm } from '../tubing/openRoute.ts'
+import type { Bench } from './bench.ts'
 import { brokenDesignRule, repeatedId } from './designRules.ts'
 import { type Failure, failure, foundText, pathText } from './failure.ts'
 import { workbookSchema } from './schema.ts'
@@ -61,7 +62,7 @@ function numberNotFinite(value: unknown, path: readonly PropertyKey[]): Failure 
 }
 
 function brokenWorkbookRule(workbook: Workbook): Failure | null {
-  const ids = repeatedId(workbook.designs, 'designs')
+  const ids = repeatedId(workbook.designs, 'designs') ?? repeatedJob(workbook.bench)
   if (ids !== null) return ids
   const speed = speedOfSound(workbook.air)
   for (const [i, design] of workbook.designs.entries()) {
@@ -70,4 +71,13 @@ function brokenWorkbookRule(workbook: Workbook): Failure | null {
     if (broken !== null) return broken
   }
   return null
+}
+
+/** Jobs of the bench that share a name within their list. */
+function repeatedJob(bench: Bench = {}): Failure | null {
+  return (
+    repeatedId(bench.slides ?? [], 'bench.slides') ??
+    repeatedId(bench.readings ?? [], 'bench.readings') ??
+    repeatedId(bench.pitchChanges ?? [], 'bench.pitchChanges')
+  )
 }

@@ -1,44 +1,22 @@
 import * as z from 'zod'
+import { bench } from './benchSchema.ts'
+import {
+  a4Hz,
+  diameterMm,
+  harmonicNumber,
+  lengthMm,
+  mostValves,
+  named,
+  numberWithin,
+  text,
+  valveId,
+  valveIds,
+  wholeWithin,
+} from './schemaParts.ts'
 
-// Compiled checks would need a content policy that allows evaluated code.
-z.config({ jitless: true })
-
-/** Longest tube that a file may hold, mm: beyond it a length is a slip of the unit. */
-export const longestMm = 1_000_000
-export const mostValves = 12
 export const mostLoops = 200
 export const mostDesigns = 100
 
-// In every schema the message is what was expected: a refusal is worded from the path, the value and this.
-
-function numberWithin(low: number, high: number, unit: string): z.ZodNumber {
-  const expected = `a number from ${low} to ${high}${unit}`
-  return z.number({ error: expected }).min(low, expected).max(high, expected)
-}
-
-function wholeWithin(low: number, high: number): z.ZodNumber {
-  const expected = `a whole number from ${low} to ${high}`
-  return z.number({ error: expected }).int(expected).min(low, expected).max(high, expected)
-}
-
-const lengthMm = z
-  .number({ error: 'a length of 0 mm or more' })
-  .min(0, 'a length of 0 mm or more')
-  .max(longestMm, `a length of at most ${longestMm} mm`)
-const diameterMm = numberWithin(0.1, 2000, ' mm')
-const text = z.string({ error: 'text' })
-
-function named(what: string): z.ZodString {
-  const expected = `${what} of 1 to 60 characters`
-  return z.string({ error: expected }).min(1, expected).max(60, expected)
-}
-
-const valveId = named('a valve name').regex(/^(?!0$)[^-\s]+$/, 'a valve name without - or spaces, and not 0')
-const valveIds = z
-  .array(z.string({ error: 'a valve name' }), { error: 'a list of valve names' })
-  .max(mostValves, {
-    error: `at most ${mostValves} valve names`,
-  })
 const slidePosition = z.looseObject(
   { outMm: lengthMm, travelMm: lengthMm },
   { error: 'a slide: outMm and travelMm' },
@@ -63,7 +41,6 @@ const temperament = z.discriminatedUnion(
   { error: 'a temperament: equal, just, pythagorean, meantone or custom' },
 )
 
-const harmonicNumber = wholeWithin(1, 64)
 const harmonics = z
   .tuple([harmonicNumber, harmonicNumber], { error: 'two harmonic numbers, the first and the last' })
   .refine(([first, last]) => first <= last, 'the first harmonic not above the last')
@@ -155,10 +132,7 @@ export const workbookSchema = z.looseObject(
     version: z.literal(1, { error: '1' }),
     name: text,
     notes: text.optional(),
-    reference: z.looseObject(
-      { a4Hz: numberWithin(380, 480, ' Hz'), temperament },
-      { error: 'a reference pitch' },
-    ),
+    reference: z.looseObject({ a4Hz, temperament }, { error: 'a reference pitch' }),
     air: z.looseObject(
       {
         temperatureC: numberWithin(-40, 80, ' °C'),
@@ -172,7 +146,7 @@ export const workbookSchema = z.looseObject(
     designs: z
       .array(design, { error: 'a list of designs' })
       .max(mostDesigns, `at most ${mostDesigns} designs`),
-    bench: z.looseObject({}, { error: 'the bench part' }).optional(),
+    bench: bench.optional(),
   },
   { error: 'a workbook' },
 )

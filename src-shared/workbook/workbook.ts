@@ -4,6 +4,7 @@ import type { ChosenFingering, Tuning } from '../tuning/instrument.ts'
 import type { Fingering } from '../valves/fingering.ts'
 import type { Loop, SlidePosition } from '../valves/loop.ts'
 import type { Valve } from '../valves/valve.ts'
+import type { Bench } from './bench.ts'
 
 /** The version of the design file that this program writes. */
 export const currentVersion = 1
@@ -17,7 +18,7 @@ export interface Workbook {
   readonly reference: Reference
   readonly air: WorkbookAir
   readonly designs: readonly Design[]
-  readonly bench?: Readonly<Record<string, unknown>>
+  readonly bench?: Bench
 }
 
 /** The design's air, and the temperature it is played at when that is another. */

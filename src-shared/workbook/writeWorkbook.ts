@@ -7,6 +7,43 @@ interface KeyOrder {
 
 const slide: KeyOrder = { outMm: null, travelMm: null }
 const fingering: KeyOrder = { pressed: null, semitones: null }
+const bench: KeyOrder = {
+  slides: {
+    id: null,
+    design: null,
+    loop: null,
+    legSpacingMm: null,
+    outerLegMm: null,
+    knucklesMm: null,
+    passagesMm: null,
+    straightPassageMm: null,
+    boreDiameterMm: null,
+    wallMm: null,
+    outAtPitchMm: null,
+    travelMm: null,
+    stopGapMm: null,
+    leastEngagedMm: null,
+    trimMm: null,
+    densityGPerCm3: null,
+    bendCorrection: null,
+    toleranceMm: null,
+    quarterRadiiMm: null,
+    furtherPairs: { returnSpacingMm: null, legSpacingMm: null, quarterRadiiMm: null },
+    bowAtHandRadiusMm: null,
+    notes: null,
+  },
+  readings: {
+    id: null,
+    design: null,
+    a4Hz: null,
+    rows: { pressed: null, harmonic: null, cents: null, leaveOut: null },
+    readingErrorCents: null,
+    openHeld: null,
+    offsetsHeld: null,
+    notes: null,
+  },
+  pitchChanges: { id: null, design: null, fromA4Hz: null, toA4Hz: null, notes: null },
+}
 const order: KeyOrder = {
   format: null,
   version: null,
@@ -40,7 +77,7 @@ const order: KeyOrder = {
     openDetuningCents: null,
     bore: { waveFronts: null, sections: null },
   },
-  bench: { slides: null, readings: null, pitchChanges: null },
+  bench,
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Gate, Loop } from '../../valves/loop.ts'
 import type { Valve } from '../../valves/valve.ts'
 import type { Design } from '../workbook.ts'
+import { withReadingsOf } from './benchCommands.ts'
 import { type Command, coalesced, moved, recorded, withDesign, withOptional } from './command.ts'
 
 /** Adds a valve, and a loop of its own when one is given. */
@@ -24,13 +25,18 @@ export function setValveDrop(designId: string, valveId: string, semitones: numbe
   )
 }
 
-/** Renames a valve wherever it is named: gates, fingerings, choices. */
+/** Renames a valve wherever it is named: gates, fingerings, choices, readings on the bench. */
 export function renameValve(designId: string, valveId: string, name: string): Command {
+  const renamed = (ids: readonly string[]) => ids.map((id) => (id === valveId ? name : id))
   return coalesced('Valve name', `${designId} valve name`, (workbook) =>
-    withDesign(workbook, designId, (design) => ({
-      ...withValveIds(design, (ids) => ids.map((id) => (id === valveId ? name : id))),
-      valves: design.valves.map((valve) => (valve.id === valveId ? { ...valve, id: name } : valve)),
-    })),
+    withReadingsOf(
+      withDesign(workbook, designId, (design) => ({
+        ...withValveIds(design, renamed),
+        valves: design.valves.map((valve) => (valve.id === valveId ? { ...valve, id: name } : valve)),
+      })),
+      designId,
+      (reading) => ({ ...reading, pressed: renamed(reading.pressed) }),
+    ),
   )
 }
 

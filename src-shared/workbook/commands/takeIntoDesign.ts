@@ -1,0 +1,41 @@
+import type { Design } from '../workbook.ts'
+import { type Command, recorded, withDesign, withOptional } from './command.ts'
+
+/** Lengths that the bench found or decided, for a design. What is absent stays as it is. */
+export interface TakenLengths {
+  /** mm of tube, by loop id. */
+  readonly loopsMm: Readonly<Record<string, number>>
+  /** Nominal harmonic 1 of the open route. */
+  readonly fundamentalHz?: number
+  /** Physical centre line, mm. */
+  readonly boreLengthMm?: number
+  /** Cents by harmonic; those that are not named stay. */
+  readonly harmonicOffsetsCents?: Readonly<Record<string, number>>
+}
+
+/**
+ * Takes lengths into a design as one step. `name` is the step's, as undo says it.
+ *
+ * @example takeIntoDesign('Take lengths found', 'plain', { loopsMm: { L3: 259.1 } })
+ */
+export function takeIntoDesign(name: string, designId: string, taken: TakenLengths): Command {
+  return recorded(name, (workbook) => withDesign(workbook, designId, (design) => withLengths(design, taken)))
+}
+
+function withLengths(design: Design, taken: TakenLengths): Design {
+  const { instrument } = design
+  const fundamentalHz = taken.fundamentalHz ?? instrument.fundamentalHz
+  const bore = taken.boreLengthMm ?? instrument.boreLengthMm
+  const offsets = { ...instrument.harmonicOffsetsCents, ...taken.harmonicOffsetsCents }
+  const kept = Object.entries(offsets).filter(([, cents]) => cents !== 0)
+  const withBore = withOptional({ ...instrument, fundamentalHz }, 'boreLengthMm', bore)
+  return {
+    ...design,
+    instrument: withOptional(
+      withBore,
+      'harmonicOffsetsCents',
+      kept.length === 0 ? undefined : Object.fromEntries(kept),
+    ),
+    loops: design.loops.map((loop) => ({ ...loop, lengthMm: taken.loopsMm[loop.id] ?? loop.lengthMm })),
+  }
+}

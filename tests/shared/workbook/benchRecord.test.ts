@@ -1,0 +1,175 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { BenchReading } from '#shared/workbook/bench.ts'
+import { readingsJobOf, slideJobOf } from '#shared/workbook/benchJobs.ts'
+import { benchRecord } from '#shared/workbook/benchRecord.ts'
+import { benchWarnings } from '#shared/workbook/sanity/benchWarnings.ts'
+import { benchWorkbook, oneOfEach } from '../../fixtures/benchWorkbook.ts'
+import { workbookWith } from '../../fixtures/workbooks.ts'
+
+const [slide] = oneOfEach.slides
+const [readings] = oneOfEach.readings
+
+describe('the record of a workbook without a bench', () => {
+  it('is empty', () => {
+    expect(benchRecord(workbookWith('plain-3'))).toEqual({ slides: [], readings: [], pitchChanges: [] })
+  })
+})
+
+describe('a slide of the workbook', () => {
+  it('has its loop’s length as its target, and the route with its valve down', () => {
+    const placed = slideJobOf(benchWorkbook(), slide)
+    expect(placed.kind === 'placed' && placed.job.targetMm).toBe(265)
+    expect(placed.kind === 'placed' && placed.job.routeLengthMm).toBeCloseTo(1400 + 265, 9)
+  })
+
+  // 22 + 31 − 14 + 2·60 + 2·6 + π·38/2 = 230.690; (265 − 230.690)/2 = 17.155
+  it('is sized by the formula of the file', () => {
+    const [record] = benchRecord(benchWorkbook()).slides
+    expect(record?.straightEndMm).toBeCloseTo(17.155, 3)
+    expect(record?.bowMm).toBeCloseTo(59.69, 2)
+    expect(record?.innerLegMm).toBe(59)
+    expect(record?.engagedAtTravelMm).toBe(29)
+    expect(record?.problems).toEqual([])
+  })
+
+  it('takes the habits of the trade for what it leaves out', () => {
+    const { id, design, loop, legSpacingMm, outerLegMm, knucklesMm, passagesMm, straightPassageMm } = slide
+    const bare = { id, design, loop, legSpacingMm, outerLegMm, knucklesMm, passagesMm, straightPassageMm }
+    const workbook = benchWorkbook({ slides: [{ ...bare, boreDiameterMm: 17.2 }] })
+    expect(benchRecord(workbook).slides).toEqual(benchRecord(benchWorkbook()).slides)
+  })
+
+  it('of a compensating loop is played with both valves down, their own loops in the route', () => {
+    const workbook = workbookWith('compensating-4')
+    const [design] = workbook.designs
+    const loop = design!.loops.find(({ pressed }) => pressed.length === 2)!
+    const placed = slideJobOf(workbook, { ...slide, design: 'design', loop: loop.id })
+    if (placed.kind !== 'placed') throw new Error(placed.message)
+    const own = design!.loops.filter(({ pressed }) => pressed.every((id) => loop.pressed.includes(id)))
+    const openMm = readingsJobOf(workbook, readings)
+    if (openMm.kind !== 'placed') throw new Error(openMm.message)
+    const tubeMm = own.reduce((sum, { lengthMm }) => sum + lengthMm, 0)
+    expect(placed.job.routeLengthMm).toBeCloseTo(openMm.job.openLengthMm + tubeMm, 6)
+  })
+
+  it.each([
+    ['design', { ...slide, design: 'gone' }, '“gone” is no design of this workbook; expected one of design.'],
+    ['loop', { ...slide, loop: 'L9' }, '“L9” is no loop of Plain, three valves; expected one of L1, L2, L3.'],
+  ])('whose %s is not there has no figures, a problem and a warning', (field, lost, message) => {
+    const workbook = benchWorkbook({ slides: [lost] })
+    const [record] = benchRecord(workbook).slides
+    expect(record).toMatchObject({ targetMm: null, straightEndMm: null, cuts: [], rangeCents: null })
+    expect(record?.problems).toEqual([{ kind: 'unplaced', message }])
+    expect(benchWarnings(workbook)).toMatchObject([{ path: `bench.slides[0].${field}`, message }])
+  })
+
+  it('with a value that no slide can have says which', () => {
+    const [record] = benchRecord(benchWorkbook({ slides: [{ ...slide, legSpacingMm: 0 }] })).slides
+    expect(record?.problems).toMatchObject([{ kind: 'refused' }])
+    expect(record?.problems[0]?.message).toContain('legSpacingMm')
+  })
+
+  it('with a likely slip is warned about and calculated as typed', () => {
+    const workbook = benchWorkbook({ slides: [{ ...slide, wallMm: 18.2 }] })
+    expect(benchWarnings(workbook)[0]).toMatchObject({ path: 'bench.slides[0].wallMm', found: '18.2 mm' })
+    expect(benchRecord(workbook).slides[0]?.bowMm).toBeCloseTo(59.69, 2)
+  })
+})
+
+describe('readings of the workbook', () => {
+  // third valve +12: loop = L(2^(288/1200) − 1), wanted L(2^(300/1200) − 1); both over one L
+  it('find the loop against the length that is exact for the open one, not the length typed in the design', () => {
+    const [record] = benchRecord(benchWorkbook()).readings
+    const openMm = record?.openLengthMm?.value ?? 0
+    expect(record?.loops.L3?.value).toBeCloseTo(openMm * (2 ** (288 / 1200) - 1), 6)
+    expect(record?.loops.L3?.changeMm).toBeCloseTo(openMm * (2 ** 0.25 - 2 ** 0.24), 6)
+    expect(record?.loops.L3?.movementMm).toBeCloseTo((openMm * (2 ** 0.25 - 2 ** 0.24)) / 2, 6)
+  })
+
+  it('may name valves in any order', () => {
+    const rows: readonly BenchReading[] = [
+      { pressed: [], harmonic: 4, cents: 0 },
+      { pressed: ['3', '1'], harmonic: 4, cents: 30 },
+    ]
+    const placed = readingsJobOf(benchWorkbook(), { ...readings, rows })
+    expect(placed.kind === 'placed' && placed.job.readings[1]?.pressed).toEqual(['1', '3'])
+  })
+
+  it.each([
+    ['design', { ...readings, design: 'gone' }, 'unplaced'],
+    ['valve', { ...readings, rows: [{ pressed: ['7'], harmonic: 4, cents: 0 }] }, 'refused'],
+    ['row', { ...readings, rows: [] }, 'refused'],
+  ])('without a known %s have a remark instead of figures', (_, lost, kind) => {
+    const [record] = benchRecord(benchWorkbook({ readings: [lost] })).readings
+    expect(record).toMatchObject({ openLengthMm: null, loops: {}, residualsCents: [] })
+    expect(record?.remarks[0]).toMatchObject({ kind, rows: [] })
+  })
+
+  it('are warned about: an unknown valve, hertz for cents, one figure for all', () => {
+    const rows: readonly BenchReading[] = [
+      { pressed: ['7'], harmonic: 4, cents: 100 },
+      { pressed: ['3'], harmonic: 4, cents: 100 },
+    ]
+    const paths = benchWarnings(benchWorkbook({ readings: [{ ...readings, rows }] })).map(({ path }) => path)
+    const at = 'bench.readings[0].rows'
+    expect(paths).toEqual([`${at}[0].pressed`, `${at}[0].cents`, `${at}[1].cents`, at])
+  })
+})
+
+describe('a change of pitch of the workbook', () => {
+  it('takes 39.8 mm of body and 1, 2, 3 semitones of loop 2.4, 4.9, 7.5 from 452.5 to 440', () => {
+    const [record] = benchRecord(benchWorkbook()).pitchChanges
+    expect(record?.bodyMm).toBeCloseTo(39.77, 2)
+    expect(record?.loops.L2).toBeCloseTo(2.365, 3)
+    expect(record?.loops.L1).toBeCloseTo(4.871, 3)
+    expect(record?.loops.L3).toBeCloseTo((452.5 / 440 - 1) * 265, 9)
+  })
+
+  it('of a design that is gone has no figures, and a warning', () => {
+    const workbook = benchWorkbook({ pitchChanges: [{ ...oneOfEach.pitchChanges[0], design: 'gone' }] })
+    expect(benchRecord(workbook).pitchChanges[0]).toEqual({
+      id: 'down to 440',
+      bodyMm: null,
+      loops: {},
+      ifOnlyBodyErrorsCents: {},
+    })
+    expect(benchWarnings(workbook)[0]?.path).toBe('bench.pitchChanges[0].design')
+  })
+})
+
+describe('any bench', () => {
+  const mm = fc.double({ min: 0, max: 1e6, noNaN: true })
+  const anySlide = fc.record({
+    legSpacingMm: mm,
+    outerLegMm: mm,
+    knucklesMm: mm,
+    passagesMm: mm,
+    straightPassageMm: mm,
+    boreDiameterMm: mm,
+    travelMm: mm,
+    toleranceMm: mm,
+    loop: fc.constantFrom('L1', 'L3', 'L9'),
+  })
+  const anyRow = fc.record({
+    pressed: fc.subarray(['1', '2', '3', '7']),
+    harmonic: fc.integer({ min: 1, max: 64 }),
+    cents: fc.double({ min: -1200, max: 1200, noNaN: true }),
+  })
+
+  it('comes to finite figures and whole messages', () => {
+    fc.assert(
+      fc.property(anySlide, fc.array(anyRow, { maxLength: 6 }), (parts, rows) => {
+        const workbook = benchWorkbook({
+          slides: [{ ...slide, ...parts }],
+          readings: [{ ...readings, rows }],
+        })
+        const text = JSON.stringify([benchRecord(workbook), benchWarnings(workbook)], (_, value) =>
+          typeof value === 'number' && !Number.isFinite(value) ? 'NOT FINITE' : value,
+        )
+        expect(text).not.toMatch(/NOT FINITE|NaN|Infinity|undefined/)
+      }),
+      { numRuns: 200 },
+    )
+  })
+})
