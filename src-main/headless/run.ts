@@ -1,4 +1,5 @@
 import { lengths } from './lengths/lengths.ts'
+import { bench } from './bench/bench.ts'
 import type { Command } from './outcome.ts'
 import { shown } from './shown.ts'
 import { tables } from './tables/tables.ts'
@@ -7,6 +8,7 @@ import { tables } from './tables/tables.ts'
 const commands: ReadonlyMap<string, Command> = new Map([
   ['tables', tables],
   ['lengths', lengths],
+  ['bench', bench],
 ])
 
 export interface Run {

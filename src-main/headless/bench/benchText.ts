@@ -1,0 +1,133 @@
+import { fingeringName } from '#shared/valves/fingering.ts'
+import type {
+  BenchPitchChangeRecord,
+  BenchReadingsRecord,
+  BenchRecord,
+  BenchSlideRecord,
+} from '#shared/workbook/benchRecord.ts'
+import { jobsOf } from '#shared/workbook/commands/benchCommands.ts'
+import type { Workbook } from '#shared/workbook/workbook.ts'
+import { alignedTable, type Column } from '../alignedTable.ts'
+import { fixed, signedCents } from '../figures.ts'
+import { shown } from '../shown.ts'
+
+/** The bench for reading: each job under its name, what speaks against it first. */
+export function benchText({ slides, readings, pitchChanges }: BenchRecord, workbook: Workbook): string {
+  const parts = [
+    ...slides.map(slideText),
+    ...readings.map((each, i) => readingsText(each, workbook, i)),
+    ...pitchChanges.map(changeText),
+  ]
+  return parts.length === 0 ? 'Nothing on the bench.\n' : parts.join('\n')
+}
+
+const figureColumns: readonly Column[] = [
+  { heading: 'figure', align: 'left' },
+  { heading: 'value', align: 'right' },
+  { heading: 'unit', align: 'left' },
+]
+
+function slideText(slide: BenchSlideRecord): string {
+  const { rangeCents } = slide
+  const rows = [
+    ['loop wanted', slide.targetMm, 1, 'mm of tube'],
+    ['bow, curve alone', slide.bowMm, 1, 'mm of tube'],
+    ['each straight end', slide.straightEndMm, 1, 'mm'],
+    ['each inner leg', slide.innerLegMm, 1, 'mm'],
+    ['engaged at full travel', slide.engagedAtTravelMm, 1, 'mm'],
+    ['first mm of movement out', slide.centsPerMmOut, 2, 'cents'],
+    ['mass of what moves', slide.massG, 1, 'g'],
+  ] as const
+  const figures = rows.flatMap(([name, value, decimals, unit]) =>
+    value === null ? [] : [[name, fixed(value, decimals), unit]],
+  )
+  const range = rangeCents === null ? [] : [['range', rangeCents.map(signedCents).join(' to '), 'cents']]
+  const all = [...figures, ...range]
+  return [
+    `Slide ${shown(slide.id)}\n`,
+    ...slide.problems.map(({ message }) => `Problem: ${shown(message)}\n`),
+    ...(all.length === 0 ? [] : [alignedTable(figureColumns, all)]),
+    ...(slide.cuts.length === 0 ? [] : [cutTable(slide)]),
+  ].join('')
+}
+
+const cutColumns: readonly Column[] = [
+  { heading: 'part', align: 'left' },
+  { heading: 'count', align: 'right' },
+  { heading: 'finished mm', align: 'right' },
+  { heading: 'first cut mm', align: 'right' },
+]
+
+function cutTable({ cuts }: BenchSlideRecord): string {
+  const rows = cuts.map(({ part, count, finishedMm, cutMm }) => [
+    part,
+    String(count),
+    fixed(finishedMm, 1),
+    fixed(cutMm, 1),
+  ])
+  return alignedTable(cutColumns, rows)
+}
+
+const partColumns: readonly Column[] = [
+  { heading: 'part', align: 'left' },
+  { heading: 'mm of tube', align: 'right' },
+  { heading: '±', align: 'right' },
+  { heading: 'change, tube', align: 'right' },
+  { heading: 'slide movement', align: 'right' },
+]
+
+const readingColumns: readonly Column[] = [
+  { heading: 'fingering', align: 'left' },
+  { heading: 'harmonic', align: 'right' },
+  { heading: 'read cents', align: 'right' },
+  { heading: 'left cents', align: 'right' },
+  { heading: '', align: 'left' },
+]
+
+function readingsText(record: BenchReadingsRecord, workbook: Workbook, index: number): string {
+  const { openLengthMm, loops, residualsCents } = record
+  const open =
+    openLengthMm === null
+      ? []
+      : [['open', fixed(openLengthMm.value, 1), fixed(openLengthMm.standardError, 1), '', '']]
+  const parts = Object.entries(loops).map(([id, { value, standardError, changeMm, movementMm }]) => [
+    id,
+    fixed(value, 1),
+    fixed(standardError, 1),
+    changeMm === null ? '' : fixed(changeMm, 1),
+    movementMm === null ? '' : fixed(movementMm, 1),
+  ])
+  const rows = (jobsOf(workbook, 'readings')[index]?.rows ?? []).map((row, i) => [
+    fingeringName(row.pressed),
+    String(row.harmonic),
+    signedCents(row.cents),
+    residualsCents[i] === undefined ? '' : signedCents(residualsCents[i]),
+    row.leaveOut === true ? 'left out' : '',
+  ])
+  return [
+    `Readings ${shown(record.id)}\n`,
+    ...record.remarks.map(({ message }) => `Remark: ${shown(message)}\n`),
+    ...(open.length + parts.length === 0 ? [] : [alignedTable(partColumns, [...open, ...parts])]),
+    ...(rows.length === 0 ? [] : [alignedTable(readingColumns, rows)]),
+  ].join('')
+}
+
+const changeColumns: readonly Column[] = [
+  { heading: 'part', align: 'left' },
+  { heading: 'add, mm of tube', align: 'right' },
+  { heading: 'add per leg, mm', align: 'right' },
+]
+
+const errorColumns: readonly Column[] = [
+  { heading: 'fingering', align: 'left' },
+  { heading: 'cents if only the body is changed', align: 'right' },
+]
+
+function changeText({ id, bodyMm, loops, ifOnlyBodyErrorsCents }: BenchPitchChangeRecord): string {
+  const heading = `Change of pitch ${shown(id)}\n`
+  if (bodyMm === null) return `${heading}Problem: its design is not in this workbook.\n`
+  const parts = [['body', bodyMm] as const, ...Object.entries(loops)]
+  const added = parts.map(([part, tubeMm]) => [part, fixed(tubeMm, 1), fixed(tubeMm / 2, 1)])
+  const errors = Object.entries(ifOnlyBodyErrorsCents).map(([name, cents]) => [name, signedCents(cents)])
+  return [heading, alignedTable(changeColumns, added), alignedTable(errorColumns, errors)].join('')
+}
