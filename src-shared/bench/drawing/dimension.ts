@@ -1,49 +1,65 @@
 import { type Label, type Line, line, type Point, point, type Shape } from './drawing.ts'
 
-/** Height of a dimension's words, mm on paper. */
+/** Height of a dimension's words on a drawing at full size, mm. */
 export const wordsHeightMm = 3
 
-const overshootMm = 1.5
-const arrowMm = 2
+/** Overshoot of extension lines and length of arrows, over the height of the words. */
+const overshoot = 0.5
+const arrow = 0.7
 
 /**
  * A dimension along x between two places, drawn on the level `yMm`: extension lines, the line with its arrows,
- * and its words above.
+ * and its words, `heightMm` high, above.
  *
  * @example levelDimension(point(0, 0), point(60, 0), -20, 'outer leg 60.0')
  */
-export function levelDimension(from: Point, to: Point, yMm: number, text: string): readonly Shape[] {
+export function levelDimension(
+  from: Point,
+  to: Point,
+  yMm: number,
+  text: string,
+  heightMm = wordsHeightMm,
+): readonly Shape[] {
   const side = Math.sign(yMm - from.yMm) || 1
+  const overshootMm = overshoot * heightMm
   const [a, b] = [point(from.xMm, yMm), point(to.xMm, yMm)]
   return [
     line('dimension', from, point(from.xMm, yMm + side * overshootMm)),
     line('dimension', to, point(to.xMm, yMm + side * overshootMm)),
     line('dimension', a, b),
-    ...arrows(a, b),
-    label(point((a.xMm + b.xMm) / 2, yMm + 1), text, false),
+    ...arrows(a, b, heightMm),
+    label(point((a.xMm + b.xMm) / 2, yMm + heightMm / 3), text, false, heightMm),
   ]
 }
 
 /** The same along y, on the line `xMm`, its words upright to the left of it. */
-export function uprightDimension(from: Point, to: Point, xMm: number, text: string): readonly Shape[] {
+export function uprightDimension(
+  from: Point,
+  to: Point,
+  xMm: number,
+  text: string,
+  heightMm = wordsHeightMm,
+): readonly Shape[] {
   const side = Math.sign(xMm - from.xMm) || 1
+  const overshootMm = overshoot * heightMm
   const [a, b] = [point(xMm, from.yMm), point(xMm, to.yMm)]
   return [
     line('dimension', from, point(xMm + side * overshootMm, from.yMm)),
     line('dimension', to, point(xMm + side * overshootMm, to.yMm)),
     line('dimension', a, b),
-    ...arrows(a, b),
-    label(point(xMm - 1, (a.yMm + b.yMm) / 2), text, true),
+    ...arrows(a, b, heightMm),
+    label(point(xMm - heightMm / 3, (a.yMm + b.yMm) / 2), text, true, heightMm),
   ]
 }
 
-/** Makes words of the usual height. */
-export function label(at: Point, text: string, upright: boolean): Label {
-  return { kind: 'label', at, text, heightMm: wordsHeightMm, upright }
+/** Makes words, of the usual height unless told. */
+export function label(at: Point, text: string, upright: boolean, heightMm = wordsHeightMm): Label {
+  return { kind: 'label', at, text, heightMm, upright }
 }
 
 /** An open arrow at each end, pointing outward. */
-function arrows(a: Point, b: Point): readonly Line[] {
+function arrows(a: Point, b: Point, heightMm: number): readonly Line[] {
+  const arrowMm = arrow * heightMm
   const lengthMm = Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm)
   if (lengthMm === 0) return []
   const [ux, uy] = [(b.xMm - a.xMm) / lengthMm, (b.yMm - a.yMm) / lengthMm]

@@ -1,4 +1,4 @@
-import { label, levelDimension, uprightDimension } from '../drawing/dimension.ts'
+import { label, levelDimension, uprightDimension, wordsHeightMm } from '../drawing/dimension.ts'
 import { type Drawing, drawing, line, point, type Shape } from '../drawing/drawing.ts'
 import { bowShapes, straightIntoBow, straightTube } from '../drawing/tube.ts'
 import { benchFigure } from '../figures.ts'
@@ -6,8 +6,9 @@ import { type Bow, quarterRadiiMm } from './bow.ts'
 import type { SizedSlide } from './sizeSlide.ts'
 import { innerTubeDiameterMm, movingBows, outerTubeDiameterMm, returnBows } from './slide.ts'
 
-const levelMm = 8
-const marginMm = 5
+/** Distance between two levels of dimensions, and the margin, over the height of the words. */
+const level = 8 / 3
+const margin = 5 / 3
 
 /** Where one pair of legs stands: the height of its lower leg, mm. */
 interface Pair {
@@ -26,20 +27,21 @@ interface Stations {
 
 /**
  * Side view of a slide to scale, at pitch, with its dimensions: outer legs, the inner legs inside them, straight
- * ends and bows. A slide whose straight ends are negative is drawn with none; its problems say why.
+ * ends and bows. A slide whose straight ends are negative is drawn with none; its problems say why. Where the
+ * drawing is shown smaller than it is, words of `heightMm` keep it legible.
  *
  * @example slideDrawing(sized, 'Third slide').bounds
  */
-export function slideDrawing(sized: SizedSlide, title: string): Drawing {
+export function slideDrawing(sized: SizedSlide, title: string, heightMm = wordsHeightMm): Drawing {
   const pairs = placePairs(sized)
   const at = stations(sized)
   const shapes = [
     ...pairs.flatMap((pair) => pairShapes(sized, pair, at)),
-    ...returnShapes(sized, pairs),
-    ...lengthDimensions(sized, pairs, at),
-    ...pairs.flatMap((pair) => pairDimensions(sized, pair, at)),
+    ...returnShapes(sized, pairs, heightMm),
+    ...lengthDimensions(sized, pairs, at, heightMm),
+    ...pairs.flatMap((pair) => pairDimensions(sized, pair, at, heightMm)),
   ]
-  return drawing(title, shapes, marginMm)
+  return drawing(title, shapes, margin * heightMm)
 }
 
 function placePairs(sized: SizedSlide): readonly Pair[] {
@@ -78,7 +80,7 @@ function pairShapes({ job }: SizedSlide, { bow, yMm }: Pair, at: Stations): read
   return [...legs, ...bowShapes({ ...place, radiiMm: quarterRadiiMm(bow), side: 'right' })]
 }
 
-function returnShapes(sized: SizedSlide, pairs: readonly Pair[]): readonly Shape[] {
+function returnShapes(sized: SizedSlide, pairs: readonly Pair[], heightMm: number): readonly Shape[] {
   const { job } = sized
   return returnBows(job).flatMap((bow, index) => {
     const { yMm, bow: before } = pairs[index]!
@@ -87,21 +89,33 @@ function returnShapes(sized: SizedSlide, pairs: readonly Pair[]): readonly Shape
     const topMm = place.at.yMm + bow.legSpacingMm
     return [
       ...bowShapes({ ...place, radiiMm: quarterRadiiMm(bow), side: 'left', diameterMm }),
-      ...uprightDimension(place.at, point(0, topMm), spacingLineMm(sized), benchFigure(bow.legSpacingMm)),
+      ...uprightDimension(
+        place.at,
+        point(0, topMm),
+        spacingLineMm(sized, heightMm),
+        benchFigure(bow.legSpacingMm),
+        heightMm,
+      ),
     ]
   })
 }
 
 /** What lies along the slide: legs below the lowest leg, the rest above the highest. */
-function lengthDimensions(sized: SizedSlide, pairs: readonly Pair[], at: Stations): readonly Shape[] {
+function lengthDimensions(
+  sized: SizedSlide,
+  pairs: readonly Pair[],
+  at: Stations,
+  heightMm: number,
+): readonly Shape[] {
+  const levelMm = level * heightMm
   const { job } = sized
   const half = outerTubeDiameterMm(job) / 2
   const highest = pairs.at(-1)!
   const [lowMm, highMm] = [-half, highest.yMm + highest.bow.legSpacingMm + half]
-  const below = (from: number, to: number, level: number, text: string) =>
-    levelDimension(point(from, lowMm), point(to, lowMm), lowMm - level * levelMm, text)
-  const above = (from: number, to: number, level: number, text: string) =>
-    levelDimension(point(from, highMm), point(to, highMm), highMm + level * levelMm, text)
+  const below = (from: number, to: number, levels: number, text: string) =>
+    levelDimension(point(from, lowMm), point(to, lowMm), lowMm - levels * levelMm, text, heightMm)
+  const above = (from: number, to: number, levels: number, text: string) =>
+    levelDimension(point(from, highMm), point(to, highMm), highMm + levels * levelMm, text, heightMm)
   return [
     ...below(0, at.outerEnd, 1, `outer leg ${benchFigure(job.outerLegMm)}`),
     ...below(at.innerStart, at.innerEnd, 2, `inner leg ${benchFigure(sized.innerLegMm)}`),
@@ -116,23 +130,29 @@ function lengthDimensions(sized: SizedSlide, pairs: readonly Pair[], at: Station
       point(at.tip / 2, lowMm - 3 * levelMm),
       `bore ${benchFigure(job.boreDiameterMm)}, wall ${benchFigure(job.wallMm)}, millimetres`,
       false,
+      heightMm,
     ),
   ]
 }
 
 /** What belongs to one pair: its leg spacing at the left and the radius inside its bow. */
-function pairDimensions(sized: SizedSlide, { bow, yMm }: Pair, at: Stations): readonly Shape[] {
+function pairDimensions(
+  sized: SizedSlide,
+  { bow, yMm }: Pair,
+  at: Stations,
+  heightMm: number,
+): readonly Shape[] {
   const [lower, upper] = quarterRadiiMm(bow)
   const radius = lower === upper ? benchFigure(lower) : `${benchFigure(lower)} / ${benchFigure(upper)}`
   const [low, high] = [point(0, yMm), point(0, yMm + bow.legSpacingMm)]
   return [
-    ...uprightDimension(low, high, spacingLineMm(sized), benchFigure(bow.legSpacingMm)),
-    label(point(at.bowStart, yMm + bow.legSpacingMm / 2 - 1), `R ${radius}`, false),
+    ...uprightDimension(low, high, spacingLineMm(sized, heightMm), benchFigure(bow.legSpacingMm), heightMm),
+    label(point(at.bowStart, yMm + bow.legSpacingMm / 2 - heightMm / 3), `R ${radius}`, false, heightMm),
   ]
 }
 
 /** Where the leg spacings stand: left of the legs, and of the return bows when there are any. */
-function spacingLineMm({ job }: SizedSlide): number {
+function spacingLineMm({ job }: SizedSlide, heightMm: number): number {
   const backs = returnBows(job).map((bow) => bow.legSpacingMm / 2 + outerTubeDiameterMm(job) / 2)
-  return -levelMm - Math.max(0, ...backs)
+  return -level * heightMm - Math.max(0, ...backs)
 }
