@@ -9,11 +9,12 @@ import { Tubing } from './tubing/Tubing.tsx'
 
 /** The window with a workbook in it: strip, line-up, pages, tubing. */
 export function Workbench(): ReactNode {
+  const page = useView((state) => state.page)
   const empty = useWorkbook((state) => state.workbook?.designs.length === 0)
   return (
     <>
       <Header />
-      <div className="bench">
+      <div className="bench" data-page={page}>
         <LineUp />
         <main className="middle">{empty ? <NoDesigns /> : <Pages />}</main>
         {empty ? null : <Tubing />}

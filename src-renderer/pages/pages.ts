@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import type { Page } from '../state/viewStore.ts'
+import { Bench } from './Bench.tsx'
 import { Compare } from './Compare.tsx'
 import { Curves } from './Curves.tsx'
 import { Fingerings } from './Fingerings.tsx'
@@ -12,4 +13,5 @@ export const pages: readonly { readonly id: Page; readonly name: string; readonl
     { id: 'fingerings', name: 'Fingerings', page: Fingerings },
     { id: 'lengths', name: 'Lengths', page: Lengths },
     { id: 'compare', name: 'Compare', page: Compare },
+  { id: 'bench', name: 'Bench', page: Bench },
   ]

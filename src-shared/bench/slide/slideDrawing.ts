@@ -1,4 +1,4 @@
-import { label, levelDimension, uprightDimension, wordsHeightMm } from '../drawing/dimension.ts'
+import { label, levelDimension, uprightDimension, wordsHeightMm, wordsWidthMm } from '../drawing/dimension.ts'
 import { type Drawing, drawing, line, point, type Shape } from '../drawing/drawing.ts'
 import { bowShapes, straightIntoBow, straightTube } from '../drawing/tube.ts'
 import { benchFigure } from '../figures.ts'
@@ -144,10 +144,12 @@ function pairDimensions(
 ): readonly Shape[] {
   const [lower, upper] = quarterRadiiMm(bow)
   const radius = lower === upper ? benchFigure(lower) : `${benchFigure(lower)} / ${benchFigure(upper)}`
+  const words = `R ${radius}`
+  const insideMm = at.bowStart - (wordsWidthMm(words, heightMm) + heightMm) / 2
   const [low, high] = [point(0, yMm), point(0, yMm + bow.legSpacingMm)]
   return [
     ...uprightDimension(low, high, spacingLineMm(sized, heightMm), benchFigure(bow.legSpacingMm), heightMm),
-    label(point(at.bowStart, yMm + bow.legSpacingMm / 2 - heightMm / 3), `R ${radius}`, false, heightMm),
+    label(point(insideMm, yMm + bow.legSpacingMm / 2 - heightMm / 3), words, false, heightMm),
   ]
 }
 

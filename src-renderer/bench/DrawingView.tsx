@@ -1,0 +1,105 @@
+import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import type { Drawing, Shape } from '#shared/bench/drawing/drawing.ts'
+import { fittedDrawing } from '#shared/bench/drawing/fitted.ts'
+import { arcPath } from '#shared/bench/drawing/svg.ts'
+
+interface DrawingViewProps {
+  /** Makes the drawing with words of a height in its own millimetres. */
+  readonly draw: (heightMm: number) => Drawing
+  readonly label: string
+}
+
+const leastWordsPx = 12.5
+
+/** A drawing to scale, as large as there is room, with a bar to measure it by. */
+export function DrawingView({ draw, label }: DrawingViewProps): ReactNode {
+  const frame = useRef<HTMLDivElement>(null)
+  const [widthPx, setWidthPx] = useState(0)
+  useLayoutEffect(() => {
+    const observer = new ResizeObserver(([entry]) => setWidthPx(Math.floor(entry?.contentRect.width ?? 0)))
+    if (frame.current) observer.observe(frame.current)
+    return () => observer.disconnect()
+  }, [])
+  const fitted = useMemo(
+    () => (widthPx === 0 ? null : fittedDrawing(draw, widthPx, heightFor(widthPx), leastWordsPx)),
+    [draw, widthPx],
+  )
+  return (
+    <div className="drawingFrame" ref={frame}>
+      {fitted === null ? null : (
+        <>
+          <DrawingSvg drawing={fitted.drawing} label={label} unitsPerMm={fitted.scale} unit="px" />
+          <ScaleBar pxPerMm={fitted.scale} />
+        </>
+      )}
+    </div>
+  )
+}
+
+/** Height that a drawing may take beside its width, px. */
+function heightFor(widthPx: number): number {
+  return Math.min(560, Math.max(400, widthPx / 2))
+}
+
+interface DrawingSvgProps {
+  readonly drawing: Drawing
+  readonly label: string
+  readonly unitsPerMm: number
+  readonly unit: 'px' | 'mm'
+}
+
+/** A drawing at a scale, in pixels or in millimetres of paper. */
+export function DrawingSvg({ drawing, label, unitsPerMm, unit }: DrawingSvgProps): ReactNode {
+  const { leftMm, rightMm, bottomMm, topMm } = drawing.bounds
+  const [width, height] = [rightMm - leftMm, topMm - bottomMm]
+  const size = (mm: number): string => `${(mm * unitsPerMm).toFixed(2)}${unit}`
+  return (
+    <svg
+      className="benchDrawing"
+      role="img"
+      aria-label={label}
+      width={size(width)}
+      height={size(height)}
+      viewBox={`${leftMm} ${-topMm} ${width} ${height}`}
+    >
+      {drawing.shapes.map((shape, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: shapes have no other name, and are drawn anew together
+        <ShapeOf key={i} shape={shape} />
+      ))}
+    </svg>
+  )
+}
+
+function ShapeOf({ shape }: { readonly shape: Shape }): ReactNode {
+  if (shape.kind === 'arc') return <path className={shape.stroke} d={arcPath(shape)} />
+  if (shape.kind === 'line') {
+    const { from, to, stroke } = shape
+    return <line className={stroke} x1={from.xMm} y1={-from.yMm} x2={to.xMm} y2={-to.yMm} />
+  }
+  const { at, text, heightMm, upright } = shape
+  return (
+    <text
+      x={at.xMm}
+      y={-at.yMm}
+      fontSize={heightMm}
+      textAnchor="middle"
+      {...(upright ? { transform: `rotate(-90 ${at.xMm} ${-at.yMm})` } : {})}
+    >
+      {text}
+    </text>
+  )
+}
+
+/** A bar of a round length at the drawing's scale. */
+function ScaleBar({ pxPerMm }: { readonly pxPerMm: number }): ReactNode {
+  const mm = [200, 100, 50, 20, 10, 5, 2, 1].find((round) => round * pxPerMm <= 140) ?? 1
+  const px = mm * pxPerMm
+  return (
+    <p className="scaleBar drawingScale">
+      <svg width={px + 2} height="8" aria-hidden="true">
+        <path d={`M1 1V7M1 4H${px + 1}M${px + 1} 1V7`} />
+      </svg>
+      {mm} mm
+    </p>
+  )
+}

@@ -1,0 +1,52 @@
+import { useMemo } from 'react'
+import { create } from 'zustand'
+import type { BenchList, BenchLists } from '#shared/workbook/bench.ts'
+import { addJob, jobsOf, removeJob } from '#shared/workbook/commands/benchCommands.ts'
+import { run, useWorkbook } from '../state/workbookStore.ts'
+
+export type BenchPart = BenchList | 'onePiece'
+
+/** How the bench is looked at: outside the workbook, and not undone. */
+export interface BenchView {
+  readonly part: BenchPart
+  /** Names of the selected jobs; the first of the list when there is none of that name. */
+  readonly names: Readonly<Record<BenchList, string | null>>
+  readonly paper: 'A4' | 'Letter'
+  /** How notes are typed in a table of readings. */
+  readonly notes: 'sounding' | 'written'
+}
+
+export const useBench = create<BenchView>()(() => ({
+  part: 'slides',
+  names: { slides: null, readings: null, pitchChanges: null },
+  paper: 'A4',
+  notes: 'sounding',
+}))
+
+/** Shows a part of the bench, and a job of it. */
+export function showJob(list: BenchList, name: string): void {
+  useBench.setState(({ names }) => ({ part: list, names: { ...names, [list]: name } }))
+}
+
+/** The jobs of a list, in the workbook's order. */
+export function useJobs<L extends BenchList>(list: L): readonly BenchLists[L][] {
+  const workbook = useWorkbook((state) => state.workbook)
+  return useMemo(() => (workbook === null ? [] : jobsOf(workbook, list)), [workbook, list])
+}
+
+/** The selected job of a list; `null` when the list is empty. */
+export function useJob<L extends BenchList>(list: L): BenchLists[L] | null {
+  const jobs = useJobs(list)
+  const name = useBench(({ names }) => names[list])
+  return jobs.find(({ id }) => id === name) ?? jobs[0] ?? null
+}
+
+/** Adds a job and shows it. */
+export function startJob<L extends BenchList>(list: L, job: BenchLists[L]): void {
+  if (run(addJob(list, job)) === null) showJob(list, job.id)
+}
+
+/** Deletes a job; the first of its list is shown then. */
+export function deleteJob(list: BenchList, name: string): void {
+  run(removeJob(list, name))
+}

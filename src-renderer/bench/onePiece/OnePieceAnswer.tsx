@@ -1,0 +1,110 @@
+import { type ReactNode, useState } from 'react'
+import type { FromOnePiece, OnePiece } from '#shared/bench/fromOnePiece.ts'
+import { centsBetween } from '#shared/pitch/cents.ts'
+import { noteName } from '#shared/pitch/noteName.ts'
+import { nearestMidi, targetHz } from '#shared/pitch/reference.ts'
+import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { takeIntoDesign } from '#shared/workbook/commands/takeIntoDesign.ts'
+import { tryRun } from '../../fields/refusal.ts'
+import type { DerivedDesign } from '../../state/derived.ts'
+import { useSettings } from '../../state/settings.ts'
+import { useWorkbook } from '../../state/workbookStore.ts'
+
+interface OnePieceAnswerProps {
+  readonly derived: DerivedDesign
+  readonly answer: FromOnePiece
+  readonly piece: OnePiece
+}
+
+/** The open length that follows, the note, and each valve's loop taken alone. */
+export function OnePieceAnswer({ derived, answer, piece }: OnePieceAnswerProps): ReactNode {
+  const { unit, spelling } = useSettings()
+  const a4Hz = useWorkbook((state) => state.workbook?.reference.a4Hz) ?? 440
+  const length = (mm: number): string => lengthText(mm, unit)
+  const midi = nearestMidi(answer.fundamentalHz, a4Hz)
+  const noteHz = targetHz(midi, { a4Hz, temperament: { kind: 'equal' } })
+  const cents = signedCents(centsBetween(noteHz, answer.fundamentalHz))
+  const multiple =
+    piece.kind === 'loop' ? `, ${plainFigure(answer.openLengthMm / piece.lengthMm, 2)} times the loop` : ''
+  return (
+    <div className="jobResult">
+      <p className="answer">
+        The open length is {length(answer.openLengthMm)} of tube{multiple}. Its fundamental is{' '}
+        {plainFigure(answer.fundamentalHz, 2)} Hz: {noteName(midi, spelling)} {cents} cents at A4 ={' '}
+        {plainFigure(a4Hz, Number.isInteger(a4Hz) ? 0 : 1)}.
+      </p>
+      <table className="figures">
+        <caption>Loops taken alone, in tune with the open instrument</caption>
+        <thead>
+          <tr>
+            <th scope="col">valve</th>
+            <th scope="col">semitones</th>
+            <th scope="col">loop, tube</th>
+            <th scope="col">in the design</th>
+          </tr>
+        </thead>
+        <tbody>
+          {derived.design.valves.map(({ id, semitones }) => (
+            <tr key={id}>
+              <th scope="row">{id}</th>
+              <td>{plainFigure(semitones, Number.isInteger(semitones) ? 0 : 2)}</td>
+              <td>
+                <b>{length(answer.loopsMm[id] ?? 0)}</b>
+              </td>
+              <td>{designLoop(derived, id, length)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <TakePiece derived={derived} answer={answer} />
+    </div>
+  )
+}
+
+/** The loop that a valve alone switches in. */
+function plainLoop(
+  { design }: DerivedDesign,
+  valveId: string,
+): DerivedDesign['design']['loops'][number] | undefined {
+  return design.loops.find(
+    ({ pressed, released }) =>
+      pressed.length === 1 && pressed[0] === valveId && (released ?? []).length === 0,
+  )
+}
+
+function designLoop(derived: DerivedDesign, valveId: string, length: (mm: number) => string): string {
+  const loop = plainLoop(derived, valveId)
+  return loop === undefined ? '–' : length(loop.lengthMm)
+}
+
+function TakePiece({ derived, answer }: Pick<OnePieceAnswerProps, 'derived' | 'answer'>): ReactNode {
+  const [message, setMessage] = useState<string | null>(null)
+  const { design } = derived
+  const take = (withLoops: boolean): void => {
+    const loops = design.valves.flatMap(({ id }) => {
+      const loop = plainLoop(derived, id)
+      const lengthMm = answer.loopsMm[id] ?? 0
+      return loop === undefined || lengthMm <= 0 ? [] : [[loop.id, lengthMm] as const]
+    })
+    const loopsMm = withLoops ? Object.fromEntries(loops) : {}
+    const name = withLoops ? 'Take length and loops' : 'Take open length'
+    setMessage(tryRun(takeIntoDesign(name, design.id, { loopsMm, fundamentalHz: answer.fundamentalHz })))
+  }
+  return (
+    <>
+      <div className="jobButtons">
+        <button type="button" onClick={() => take(false)}>
+          Take the open length into the design
+        </button>
+        <button type="button" onClick={() => take(true)}>
+          The loops as well
+        </button>
+      </div>
+      {message === null ? null : (
+        <p className="slip" role="alert">
+          {message}
+        </p>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,108 @@
+import { type ReactNode, useMemo } from 'react'
+import { changePitch, type PitchChangeAnswer } from '#shared/bench/pitchChange.ts'
+import type { BenchPitchChange } from '#shared/workbook/bench.ts'
+import { pitchChangeOf } from '#shared/workbook/benchJobs.ts'
+import { setJob } from '#shared/workbook/commands/benchCommands.ts'
+import type { Design, Workbook } from '#shared/workbook/workbook.ts'
+import { tryRun } from '../../fields/refusal.ts'
+import { run, useWorkbook } from '../../state/workbookStore.ts'
+import { A4Field } from '../A4Field.tsx'
+import { useJob } from '../benchStore.ts'
+import { DesignChoice } from '../DesignChoice.tsx'
+import { Findings } from '../Findings.tsx'
+import { JobHead } from '../JobHead.tsx'
+import { NothingYet } from '../NothingYet.tsx'
+import { PitchSheet } from '../sheet/PitchSheet.tsx'
+import { PrintButtons } from '../sheet/PrintButtons.tsx'
+import { BodyAlone } from './BodyAlone.tsx'
+import { ChangeTable } from './ChangeTable.tsx'
+import { changeSentence } from './changeSentence.ts'
+import { MainSlideReach } from './MainSlideReach.tsx'
+import { TakeChange } from './TakeChange.tsx'
+
+/** From one pitch to another: body and every loop, what the body alone would do, what the main slide can do. */
+export function PitchPage(): ReactNode {
+  const workbook = useWorkbook((state) => state.workbook)
+  const change = useJob('pitchChanges')
+  if (workbook === null || change === null)
+    return (
+      <NothingYet
+        list="pitchChanges"
+        title="Another pitch"
+        text="Say what the instrument plays at and what it shall play at; what body and every loop need follows, and what happens to the combinations if only the body is changed."
+        add="Change the pitch"
+      />
+    )
+  return <PitchJobPage key={change.id} workbook={workbook} change={change} />
+}
+
+interface PitchJobPageProps {
+  readonly workbook: Workbook
+  readonly change: BenchPitchChange
+}
+
+function PitchJobPage({ workbook, change }: PitchJobPageProps): ReactNode {
+  const { placed, answer } = useMemo(() => {
+    const found = pitchChangeOf(workbook, change)
+    return { placed: found, answer: found.kind === 'placed' ? changePitch(found.job) : null }
+  }, [workbook, change])
+  const set = (field: 'fromA4Hz' | 'toA4Hz', name: string) => (hz: number) =>
+    tryRun(setJob('pitchChanges', change.id, field, hz, name))
+  return (
+    <>
+      <JobHead list="pitchChanges" name={change.id} notes={change.notes} />
+      <div className="jobRow fields">
+        <DesignChoice
+          designId={change.design}
+          take={(design) => run(setJob('pitchChanges', change.id, 'design', design, 'Design of change'))}
+        />
+        <A4Field
+          label="From A4"
+          a4Hz={change.fromA4Hz}
+          help="What the design plays at as it is."
+          take={set('fromA4Hz', 'Old pitch')}
+        />
+        <A4Field label="To A4" a4Hz={change.toA4Hz} take={set('toA4Hz', 'New pitch')} />
+      </div>
+      {placed.kind === 'unplaced' ? (
+        <Findings title="Cannot be reckoned" messages={[placed.message]} />
+      ) : answer === null ? null : (
+        <Reckoned
+          workbook={workbook}
+          change={change}
+          design={placed.design}
+          openMm={placed.job.openLengthMm}
+          answer={answer}
+        />
+      )}
+    </>
+  )
+}
+
+interface ReckonedProps {
+  readonly workbook: Workbook
+  readonly change: BenchPitchChange
+  readonly design: Design
+  readonly openMm: number
+  readonly answer: PitchChangeAnswer
+}
+
+function Reckoned({ workbook, change, design, openMm, answer }: ReckonedProps): ReactNode {
+  return (
+    <>
+      <p className="answer">{changeSentence(change, answer)}</p>
+      <div className="jobColumns even">
+        <div>
+          <ChangeTable design={design} openMm={openMm} answer={answer} />
+          <div className="jobButtons">
+            <PrintButtons name={change.id} />
+            <TakeChange design={design} answer={answer} toA4Hz={change.toA4Hz} />
+          </div>
+        </div>
+        <MainSlideReach design={design} openMm={openMm} change={change} />
+      </div>
+      <BodyAlone design={design} change={change} answer={answer} />
+      <PitchSheet workbook={workbook} change={change} design={design} openMm={openMm} answer={answer} />
+    </>
+  )
+}

@@ -1,0 +1,65 @@
+import type { ReactNode } from 'react'
+import { usualReadingErrorCents } from '#shared/bench/readings/reading.ts'
+import type { BenchReadings } from '#shared/workbook/bench.ts'
+import { setJob } from '#shared/workbook/commands/benchCommands.ts'
+import { NumberField } from '../../fields/NumberField.tsx'
+import { tryRun } from '../../fields/refusal.ts'
+import { run } from '../../state/workbookStore.ts'
+import { A4Field } from '../A4Field.tsx'
+import { DesignChoice } from '../DesignChoice.tsx'
+
+/** What holds for all readings of a table. */
+export function ReadingsFields({ readings }: { readonly readings: BenchReadings }): ReactNode {
+  const { id } = readings
+  return (
+    <div className="fields">
+      <DesignChoice
+        designId={readings.design}
+        take={(design) => run(setJob('readings', id, 'design', design, 'Design of readings'))}
+      />
+      <A4Field
+        label="Tuner’s A4"
+        a4Hz={readings.a4Hz}
+        help="What the tuner was set to."
+        take={(a4Hz) => tryRun(setJob('readings', id, 'a4Hz', a4Hz, 'Tuner’s A4'))}
+      />
+      <NumberField
+        label="Error of one reading ±"
+        value={readings.readingErrorCents ?? usualReadingErrorCents}
+        digits={1}
+        atLeast={0.1}
+        atMost={100}
+        units={['cents']}
+        unit="cents"
+        by={0.5}
+        width={5}
+        help="Standard error of the tuner and of whoever plays. The readings’ own scatter counts when it is more."
+        take={(value) => tryRun(setJob('readings', id, 'readingErrorCents', value, 'Error of one reading'))}
+      />
+      <Known
+        text="Open length is as in the design"
+        on={readings.openHeld === true}
+        take={(on) => run(setJob('readings', id, 'openHeld', on || undefined, 'Open length known'))}
+      />
+      <Known
+        text="Harmonic offsets are as in the design"
+        on={readings.offsetsHeld === true}
+        take={(on) => run(setJob('readings', id, 'offsetsHeld', on || undefined, 'Harmonic offsets known'))}
+      />
+    </div>
+  )
+}
+
+interface KnownProps {
+  readonly text: string
+  readonly on: boolean
+  readonly take: (on: boolean) => void
+}
+
+function Known({ text, on, take }: KnownProps): ReactNode {
+  return (
+    <label className="known">
+      <input type="checkbox" checked={on} onChange={(event) => take(event.target.checked)} /> {text}
+    </label>
+  )
+}

@@ -1,0 +1,13 @@
+import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
+
+/** Remarks that must be settled before cutting, and those that only say how the figures are meant. */
+export function sortedRemarks({ remarks }: ReadingsFit): {
+  readonly grave: readonly string[]
+  readonly mild: readonly string[]
+} {
+  const isMild = (kind: string): boolean => kind === 'reference' || kind === 'unchecked'
+  return {
+    grave: remarks.filter(({ kind }) => !isMild(kind)).map(({ message }) => message),
+    mild: remarks.filter(({ kind }) => isMild(kind)).map(({ message }) => message),
+  }
+}

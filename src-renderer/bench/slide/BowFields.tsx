@@ -1,0 +1,120 @@
+import type { ReactNode } from 'react'
+import type { FurtherPair } from '#shared/bench/slide/slide.ts'
+import type { BenchSlide } from '#shared/workbook/bench.ts'
+import { setJob } from '#shared/workbook/commands/benchCommands.ts'
+import { Segments } from '../../fields/Choice.tsx'
+import { LengthField } from '../../fields/LengthField.tsx'
+import { tryRun } from '../../fields/refusal.ts'
+import { run } from '../../state/workbookStore.ts'
+
+/** The bow: half a circle or two quarters, bends counted or corrected, a bow at hand, and further pairs of legs. */
+export function BowFields({ slide }: { readonly slide: BenchSlide }): ReactNode {
+  const { id, quarterRadiiMm, bendCorrection, bowAtHandRadiusMm } = slide
+  const half = slide.legSpacingMm / 2
+  const setRadii = (radii: readonly [number, number] | undefined): string | null =>
+    tryRun(setJob('slides', id, 'quarterRadiiMm', radii, 'Bow'))
+  return (
+    <details className="more">
+      <summary>Bow and further legs</summary>
+      <Segments
+        label="Bow"
+        value={quarterRadiiMm === undefined ? 'half' : 'quarters'}
+        options={[
+          { value: 'half', text: 'half circle' },
+          { value: 'quarters', text: 'two quarters' },
+        ]}
+        take={(value) => setRadii(value === 'half' ? undefined : [half, half])}
+      />
+      {quarterRadiiMm === undefined ? null : <QuarterFields radii={quarterRadiiMm} take={setRadii} />}
+      <Segments
+        label="Bends count"
+        value={bendCorrection === true ? 'corrected' : 'plain'}
+        options={[
+          { value: 'plain', text: 'centre line' },
+          { value: 'corrected', text: 'corrected' },
+        ]}
+        take={(value) =>
+          run(setJob('slides', id, 'bendCorrection', value === 'corrected', 'Bend correction'))
+        }
+      />
+      <LengthField
+        label="Bow at hand, radius"
+        help="Centre-line radius of a bow that is to be used. May be left empty."
+        lengthMm={bowAtHandRadiusMm ?? null}
+        stepMm={0.5}
+        clear={() => run(setJob('slides', id, 'bowAtHandRadiusMm', undefined, 'Bow at hand'))}
+        take={(mm) => tryRun(setJob('slides', id, 'bowAtHandRadiusMm', mm, 'Bow at hand'))}
+      />
+      <FurtherPairs slide={slide} />
+    </details>
+  )
+}
+
+interface QuarterFieldsProps {
+  readonly radii: readonly [number, number]
+  readonly take: (radii: readonly [number, number]) => string | null
+}
+
+function QuarterFields({ radii: [first, second], take }: QuarterFieldsProps): ReactNode {
+  return (
+    <>
+      <LengthField
+        label="First quarter, radius"
+        lengthMm={first}
+        stepMm={0.5}
+        take={(mm) => take([mm, second])}
+      />
+      <LengthField
+        label="Second quarter, radius"
+        lengthMm={second}
+        stepMm={0.5}
+        take={(mm) => take([first, mm])}
+      />
+    </>
+  )
+}
+
+/** More pairs of legs that move together with the first, for a slide that doubles back. */
+function FurtherPairs({ slide }: { readonly slide: BenchSlide }): ReactNode {
+  const pairs = slide.furtherPairs ?? []
+  const set = (next: readonly FurtherPair[]): string | null =>
+    tryRun(setJob('slides', slide.id, 'furtherPairs', next.length === 0 ? undefined : next, 'Further legs'))
+  const change = (at: number, values: Partial<FurtherPair>): string | null =>
+    set(pairs.map((pair, i) => (i === at ? { ...pair, ...values } : pair)))
+  return (
+    <>
+      {pairs.map((pair, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: pairs are known by their place in the air
+        <fieldset key={i} className="furtherPair">
+          <legend>Pair {i + 2}</legend>
+          <LengthField
+            label="Return bow, spacing"
+            help="Of the fixed bow that leads here from the pair before."
+            lengthMm={pair.returnSpacingMm}
+            stepMm={0.5}
+            take={(mm) => change(i, { returnSpacingMm: mm })}
+          />
+          <LengthField
+            label="Leg spacing"
+            lengthMm={pair.legSpacingMm}
+            stepMm={0.5}
+            take={(mm) => change(i, { legSpacingMm: mm })}
+          />
+          <button type="button" className="quiet" onClick={() => set(pairs.filter((_, at) => at !== i))}>
+            Delete pair {i + 2}
+          </button>
+        </fieldset>
+      ))}
+      <button
+        type="button"
+        className="add"
+        disabled={pairs.length >= 5}
+        onClick={() =>
+          set([...pairs, { returnSpacingMm: slide.legSpacingMm, legSpacingMm: slide.legSpacingMm }])
+        }
+      >
+        Add a pair of legs
+      </button>
+    </>
+  )
+}

@@ -1,0 +1,119 @@
+import type { ReactNode } from 'react'
+import { slideDefaults } from '#shared/bench/slide/slide.ts'
+import { loopSlips } from '#shared/bench/slips/loopSlips.ts'
+import { slideSlips } from '#shared/bench/slips/slideSlips.ts'
+import type { BenchSlide } from '#shared/workbook/bench.ts'
+import type { slideJobOf } from '#shared/workbook/benchJobs.ts'
+import { setJob, setSlideLoop } from '#shared/workbook/commands/benchCommands.ts'
+import { setLoopLength } from '#shared/workbook/commands/valveCommands.ts'
+import { designOpenLengthMm } from '#shared/workbook/instrumentOf.ts'
+import type { Design, Workbook } from '#shared/workbook/workbook.ts'
+import { Choice } from '../../fields/Choice.tsx'
+import { LengthField } from '../../fields/LengthField.tsx'
+import { tryRun } from '../../fields/refusal.ts'
+import { run } from '../../state/workbookStore.ts'
+import { DesignChoice } from '../DesignChoice.tsx'
+import { Likely } from '../Findings.tsx'
+import { AlloyField } from './AlloyField.tsx'
+import { BowFields } from './BowFields.tsx'
+import { decidedFields, measuredFields, type SlideField } from './slideFieldTable.ts'
+
+interface SlideFieldsProps {
+  readonly workbook: Workbook
+  readonly slide: BenchSlide
+  readonly placed: ReturnType<typeof slideJobOf>
+}
+
+/** Everything typed about a slide. Slips are pointed out beside their field; what was typed stays. */
+export function SlideFields({ workbook, slide, placed }: SlideFieldsProps): ReactNode {
+  const slips = placed.kind === 'placed' ? slideSlips('', placed.job) : []
+  const slipsOf = (key: string): readonly string[] =>
+    slips.filter(({ field }) => field === `.${key}`).map(({ message }) => message)
+  const fields = (list: readonly SlideField[]): ReactNode =>
+    list.map((field) => (
+      <SlideLength key={field.key} slide={slide} field={field} slips={slipsOf(field.key)} />
+    ))
+  return (
+    <div className="jobFields fields">
+      <LoopWanted workbook={workbook} slide={slide} placed={placed} />
+      <h3>Measured</h3>
+      {fields(measuredFields)}
+      <h3>Decided</h3>
+      {fields(decidedFields)}
+      <AlloyField
+        density={slide.densityGPerCm3 ?? slideDefaults.densityGPerCm3}
+        take={(value) => tryRun(setJob('slides', slide.id, 'densityGPerCm3', value, 'Density'))}
+      />
+      <BowFields slide={slide} />
+    </div>
+  )
+}
+
+interface SlideLengthProps {
+  readonly slide: BenchSlide
+  readonly field: SlideField
+  readonly slips: readonly string[]
+}
+
+function SlideLength({ slide, field, slips }: SlideLengthProps): ReactNode {
+  const { key, label, kind, digits, help } = field
+  const defaults: Partial<BenchSlide> = slideDefaults
+  return (
+    <>
+      <LengthField
+        label={kind === undefined ? label : `${label}, ${kind}`}
+        help={help}
+        lengthMm={slide[key] ?? defaults[key] ?? 0}
+        digits={digits ?? 1}
+        stepMm={0.5}
+        take={(mm) => tryRun(setJob('slides', slide.id, key, mm, label))}
+      />
+      <Likely messages={slips} />
+    </>
+  )
+}
+
+/** Which loop the slide is for, and how long that shall be: the design's own length, changed there too. */
+function LoopWanted({ workbook, slide, placed }: SlideFieldsProps): ReactNode {
+  const design = workbook.designs.find(({ id }) => id === slide.design)
+  const loops = design?.loops ?? []
+  const known = loops.map(({ id, name }) => ({ value: id, text: name ?? id }))
+  const gone = known.some(({ value }) => value === slide.loop)
+    ? []
+    : [{ value: slide.loop, text: `${slide.loop} (not in this design)` }]
+  return (
+    <>
+      <DesignChoice designId={slide.design} take={(id) => run(setSlideLoop(slide.id, id, slide.loop))} />
+      <Choice
+        label="Loop"
+        value={slide.loop}
+        options={[...gone, ...known]}
+        take={(id) => run(setSlideLoop(slide.id, slide.design, id))}
+      />
+      {placed.kind === 'placed' ? (
+        <>
+          <LengthField
+            label="Loop wanted, tube"
+            help="The loop’s whole length along the centre line, slide at pitch. It is the design’s own: changed here, it changes there."
+            lengthMm={placed.loop.lengthMm}
+            stepMm={0.5}
+            take={(mm) => tryRun(setLoopLength(placed.design.id, placed.loop, mm))}
+          />
+          <Likely messages={loopMessages(workbook, placed.design, placed.loop.id)} />
+        </>
+      ) : null}
+    </>
+  )
+}
+
+function loopMessages(workbook: Workbook, design: Design, loopId: string): readonly string[] {
+  const plain = design.loops.flatMap(({ id, lengthMm, pressed, released }) => {
+    const valve = design.valves.find((each) => each.id === pressed[0])
+    const isPlain = pressed.length === 1 && (released ?? []).length === 0
+    if (!isPlain || valve === undefined || valve.semitones <= 0) return []
+    return [{ field: id, valve: valve.id, semitones: valve.semitones, lengthMm }]
+  })
+  return loopSlips(designOpenLengthMm(workbook, design), plain)
+    .filter(({ field }) => field === loopId)
+    .map(({ message }) => message)
+}
