@@ -1,5 +1,5 @@
-import { lengths } from './lengths/lengths.ts'
 import { bench } from './bench/bench.ts'
+import { lengths } from './lengths/lengths.ts'
 import type { Command } from './outcome.ts'
 import { shown } from './shown.ts'
 import { tables } from './tables/tables.ts'

@@ -13,5 +13,5 @@ export const pages: readonly { readonly id: Page; readonly name: string; readonl
     { id: 'fingerings', name: 'Fingerings', page: Fingerings },
     { id: 'lengths', name: 'Lengths', page: Lengths },
     { id: 'compare', name: 'Compare', page: Compare },
-  { id: 'bench', name: 'Bench', page: Bench },
+    { id: 'bench', name: 'Bench', page: Bench },
   ]

@@ -60,7 +60,12 @@ export const benchScenes: readonly Scene[] = [
     set: async (page) => {
       await bench(page, /Alto in E/)
       await page.getByRole('button', { name: 'Size a slide' }).last().click()
-      await fill(page, { 'Leg spacing': '9', 'Outer leg, each': '250', 'Travel, movement': '1 3/16 in', 'Out at pitch, movement': '40' })
+      await fill(page, {
+        'Leg spacing': '9',
+        'Outer leg, each': '250',
+        'Travel, movement': '1 3/16 in',
+        'Out at pitch, movement': '40',
+      })
     },
   },
   {
