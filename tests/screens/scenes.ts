@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core'
+import { benchScenes } from './benchScenes.ts'
 import { lengthsScenes } from './lengthsScenes.ts'
 
 /** One thing to look at: how to get there from the start page. */
@@ -177,4 +178,5 @@ export const scenes: readonly Scene[] = [
     },
   },
   ...lengthsScenes,
+  ...benchScenes,
 ]
