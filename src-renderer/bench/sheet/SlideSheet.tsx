@@ -15,7 +15,7 @@ import { sheetWidthMm } from './paper.ts'
 import { Sheet } from './Sheet.tsx'
 
 /** Most height of a drawing on the sheet, and least height of its words, mm of paper. */
-const drawingHeightMm = 72
+const drawingHeightMm = 76
 const wordsMm = 2.5
 
 interface SlideSheetProps {

@@ -7,8 +7,8 @@ import type { SizedSlide } from './sizeSlide.ts'
 import { innerTubeDiameterMm, movingBows, outerTubeDiameterMm, returnBows } from './slide.ts'
 
 /** Distance between two levels of dimensions, and the margin, over the height of the words. */
-const level = 8 / 3
-const margin = 5 / 3
+const level = 2.3
+const margin = 1.2
 
 /** Where one pair of legs stands: the height of its lower leg, mm. */
 interface Pair {
