@@ -6,6 +6,12 @@ import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
 import { deleteJob, showJob, startJob, useJobs } from './benchStore.ts'
 
+const kinds: Readonly<Record<BenchList, string>> = {
+  slides: 'Slide',
+  readings: 'Readings',
+  pitchChanges: 'Change of pitch',
+}
+
 interface JobHeadProps {
   readonly list: BenchList
   readonly name: string
@@ -28,6 +34,9 @@ export function JobHead({ list, name, notes, children }: JobHeadProps): ReactNod
   }
   return (
     <header className="jobHead">
+      <h1 className="unseen">
+        {kinds[list]}: {name}
+      </h1>
       <TextField label="Name" labelHidden className="jobName" value={name} take={rename} />
       {children}
       <TextField

@@ -1,8 +1,8 @@
-import { type ReactNode, useRef, useState } from 'react'
+import { type ClipboardEvent, type ReactNode, useRef, useState } from 'react'
 import type { ReadingContext } from '#shared/bench/readings/placeReading.ts'
 import { addReadings } from '#shared/workbook/commands/readingCommands.ts'
 import { tryRun } from '../../fields/refusal.ts'
-import { readRow } from './typedReading.ts'
+import { readPaste, readRow } from './typedReading.ts'
 
 type Cells = readonly [string, string, string]
 const emptyCells: Cells = ['', '', '']
@@ -14,7 +14,7 @@ interface NewReadingProps {
   readonly context: ReadingContext
 }
 
-/** The empty row at the end of the table: Enter in any of its cells takes it. */
+/** The empty row at the end of the table: Enter in any of its cells takes it, and rows of a spreadsheet may be pasted there. */
 export function NewReading({ id, context }: NewReadingProps): ReactNode {
   const [cells, setCells] = useState(emptyCells)
   const [message, setMessage] = useState<string | null>(null)
@@ -26,6 +26,14 @@ export function NewReading({ id, context }: NewReadingProps): ReactNode {
     if (refused !== null) return
     setCells(emptyCells)
     first.current?.focus()
+  }
+  const paste = (event: ClipboardEvent): void => {
+    const text = event.clipboardData.getData('text/plain')
+    // A word goes into the cell; what has rows or columns is a table.
+    if (!/[\t\n;]/.test(text.trim())) return
+    event.preventDefault()
+    const pasted = readPaste(text, context)
+    setMessage('message' in pasted ? pasted.message : tryRun(addReadings(id, pasted.readings)))
   }
   const cell = (at: 0 | 1 | 2): ReactNode => (
     <input
@@ -39,6 +47,7 @@ export function NewReading({ id, context }: NewReadingProps): ReactNode {
       style={{ width: `${widths[at]}ch` }}
       value={cells[at]}
       onChange={(event) => setCells(cells.with(at, event.target.value) as unknown as Cells)}
+      onPaste={paste}
       onKeyDown={(event) => {
         if (event.key === 'Enter') add()
       }}

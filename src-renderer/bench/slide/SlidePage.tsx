@@ -87,10 +87,7 @@ function Sized({ sized, title, slide }: SizedProps): ReactNode {
   const draw = useCallback((heightMm: number) => slideDrawing(sized, title, heightMm), [sized, title])
   return (
     <>
-      <Findings
-        title={sized.problems.length === 1 ? 'Stands in the way' : 'Stand in the way'}
-        messages={sized.problems.map(({ message }) => message)}
-      />
+      <Findings title="What is in the way" messages={sized.problems.map(({ message }) => message)} />
       <DrawingView draw={draw} label={`Side view of ${title}, to scale, with its dimensions`} />
       <SlideButtons name={slide.id} title={title} sized={sized} />
       <SlideResults sized={sized} />
