@@ -11,7 +11,8 @@ interface CurvesTableProps {
 }
 
 /** The chart's data as a table: a row a category, a column a design; every cell opens its account. */
-export function CurvesTable({ model, selected, onPick }: CurvesTableProps): ReactNode {
+export const CurvesTable = memo(function CurvesTable(props: CurvesTableProps): ReactNode {
+  const { model, selected, onPick } = props
   return (
     <table className="figures" style={{ maxWidth: 150 + 230 * model.series.length }}>
       <caption className="unseen">{model.title}, cents, sharp positive</caption>
@@ -47,7 +48,7 @@ export function CurvesTable({ model, selected, onPick }: CurvesTableProps): Reac
       </tbody>
     </table>
   )
-}
+})
 
 interface FigureProps {
   readonly cents: number | null

@@ -1,4 +1,4 @@
-import { type ReactNode, useCallback, useMemo } from 'react'
+import { type ReactNode, useCallback, useDeferredValue, useMemo } from 'react'
 import { CurvesTable } from '../curves/CurvesTable.tsx'
 import type { ChartPoint } from '../curves/chartModel.ts'
 import { curvesByFingering, curvesByNote, placeOfSelection } from '../curves/curveModels.ts'
@@ -22,6 +22,8 @@ export function Curves(): ReactNode {
         : curvesByNote(visible, selectedId, spelling, bandCents),
     [visible, selectedId, by, which, spelling, bandCents],
   )
+  // While a loop is dragged the curve follows each frame, and the table as often as there is time for it.
+  const tabled = useDeferredValue(model)
   const selected = useMemo(() => placeOfSelection(model, selection), [model, selection])
   const { cells } = model
   const pick = useCallback(
@@ -71,7 +73,7 @@ export function Curves(): ReactNode {
         <>
           <ErrorChartView model={model} selected={selected} onPick={pick} />
           <div className="tableFrame">
-            <CurvesTable model={model} selected={selected} onPick={pick} />
+            <CurvesTable model={tabled} selected={selected} onPick={pick} />
           </div>
         </>
       )}
