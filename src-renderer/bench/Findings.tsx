@@ -12,7 +12,7 @@ export function Findings({ title, messages, mild }: FindingsProps): ReactNode {
   if (messages.length === 0) return null
   return (
     <section className={mild ? 'findings mild' : 'findings'} aria-label={title}>
-      <h3>{title}</h3>
+      <h2>{title}</h2>
       <ul>
         {messages.map((message) => (
           <li key={message}>{message}</li>

@@ -13,7 +13,7 @@ interface AnswersProps {
 export function Answers({ fit, design }: AnswersProps): ReactNode {
   return (
     <section className="answers" aria-label="What the readings say">
-      <h3>What the readings say</h3>
+      <h2>What the readings say</h2>
       <ul>
         {answerSentences(fit, design).map((sentence) => (
           <li key={sentence}>{sentence}</li>

@@ -34,7 +34,7 @@ export function TakeFit({ fit, design }: TakeFitProps): ReactNode {
   }
   return (
     <section className="takeFit" aria-label="Take into the design">
-      <h3>Take into {design.name}</h3>
+      <h2>Take into {design.name}</h2>
       <div className="jobButtons">
         <button type="button" onClick={() => take('Take lengths found', found)}>
           Lengths as found

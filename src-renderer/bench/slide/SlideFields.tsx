@@ -36,9 +36,9 @@ export function SlideFields({ workbook, slide, placed }: SlideFieldsProps): Reac
   return (
     <div className="jobFields fields">
       <LoopWanted workbook={workbook} slide={slide} placed={placed} />
-      <h3>Measured</h3>
+      <h2>Measured</h2>
       {fields(measuredFields)}
-      <h3>Decided</h3>
+      <h2>Decided</h2>
       {fields(decidedFields)}
       <AlloyField
         density={slide.densityGPerCm3 ?? slideDefaults.densityGPerCm3}
