@@ -14,7 +14,6 @@ const Dialogs = lazy(() => loadDialogs().then(({ Dialogs: component }) => ({ def
 /** The window: start page, or strip, line-up, pages and tubing. */
 export function App(): ReactNode {
   useThemeOnPage()
-  useForm()
   useEffect(() => {
     const waiting = requestIdleCallback(() => void Promise.all([loadWorkbench(), loadDialogs()]), {
       timeout: 500,
@@ -25,12 +24,19 @@ export function App(): ReactNode {
   const { dropping, ...drop } = useFileDrop()
   return (
     <div className={dropping ? 'window dropping' : 'window'} {...drop}>
+      <FormLink />
       <Suspense fallback={null}>{hasWorkbook ? <Workbench /> : <StartPage />}</Suspense>
       <Suspense fallback={null}>
         <Dialogs />
       </Suspense>
     </div>
   )
+}
+
+/** A part of its own, for it follows every change of the workbook and the rest of the window does not. */
+function FormLink(): ReactNode {
+  useForm()
+  return null
 }
 
 /** Opens a workbook dropped on the window. */

@@ -37,8 +37,8 @@ export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps)
   const shape = JSON.stringify([model.categories, model.series.map(({ id, series }) => [id, series])])
   const latest = useRef(model)
   latest.current = model
-  const chartWidth = Math.max(width, narrowestChartPx(model.categories))
-  const tallerPx = labelLinePx * Math.max(0, linesOf(fitted(model.categories, chartWidth)) - usualLabelLines)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the shape stands for the model's categories
+  const [chartWidth, tallerPx] = useMemo(() => roomFor(model, width), [shape, width])
 
   useLayoutEffect(() => {
     const observer = new ResizeObserver(([entry]) => setWidth(Math.floor(entry?.contentRect.width ?? 0)))
@@ -106,6 +106,12 @@ export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps)
       </p>
     </div>
   )
+}
+
+/** Width of the chart, and how much taller than usual its labels make it, CSS px. */
+function roomFor({ categories }: ChartModel, widthPx: number): readonly [number, number] {
+  const chartPx = Math.max(widthPx, narrowestChartPx(categories))
+  return [chartPx, labelLinePx * Math.max(0, linesOf(fitted(categories, chartPx)) - usualLabelLines)]
 }
 
 function sameOr(present: ChartPoint | null, next: ChartPoint | null): ChartPoint | null {

@@ -3,6 +3,7 @@ import { signedCents } from '#shared/quantity/figures.ts'
 import { markerPath } from '../look/SeriesMark.tsx'
 import { seriesLook } from '../look/seriesLook.ts'
 import { fitted, labelLinePx, linesOf } from './categoryLabels.ts'
+import { categoryStrip } from './categoryStrip.ts'
 import { type ChartModel, type ChartPoint, centsRange } from './chartModel.ts'
 import { drawDoubtBands } from './doubtBands.ts'
 import type { Inks } from './inkOfTheme.ts'
@@ -35,6 +36,8 @@ export function mountErrorChart(
   let selected: ChartPoint | null = null
   let range: readonly [number, number] | null = null
   const count = first.categories.length
+  const labels = fitted(first.categories, size.width)
+  const strip = categoryStrip(labels, inks)
   const plot = new uPlot(
     {
       ...size,
@@ -50,10 +53,15 @@ export function mountErrorChart(
           },
         },
       },
-      axes: [categoryAxis(first, inks, size.width), centsAxis(inks)],
+      axes: [categoryAxis(labels, inks), centsAxis(inks)],
       series: [{}, ...first.series.map(({ series }) => seriesOptions(series, inks))],
       hooks: {
-        drawAxes: [(u) => drawBehind(u, model, inks)],
+        drawAxes: [
+          (u) => {
+            u.ctx.drawImage(strip(u), 0, u.bbox.top + u.bbox.height)
+            drawBehind(u, model, inks)
+          },
+        ],
         draw: [(u) => drawInFront(u, model, selected, inks)],
       },
     },
@@ -79,19 +87,16 @@ function dataOf({ categories, series }: ChartModel): uPlot.AlignedData {
   return [categories.map((_, i) => i), ...series.map(({ values }) => [...values])]
 }
 
-/** Labels side by side where there is room; where there is not, stacked. */
-function categoryAxis({ categories }: ChartModel, inks: Inks, width: number): uPlot.Axis {
-  const labels = fitted(categories, width)
+/** The room below the plot; the labels themselves are an image. */
+function categoryAxis(labels: readonly string[], inks: Inks): uPlot.Axis {
   return {
-    stroke: inks.ink,
+    // Another font than the other axis has would be looked up anew with every drawing.
     font: `13px ${inks.font}`,
-    lineGap: 1.15,
     grid: { show: false },
     ticks: { show: false },
-    splits: () => categories.map((_, i) => i),
-    values: () => [...labels],
+    splits: () => [],
+    values: () => [],
     size: 14 + labelLinePx * linesOf(labels),
-    gap: 6,
   }
 }
 

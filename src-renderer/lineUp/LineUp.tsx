@@ -77,6 +77,7 @@ const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
   const hidden = useView((state) => state.hidden.has(design.id))
   const unit = useSettings((settings) => settings.unit)
   const [renaming, setRenaming] = useState(false)
+  const startRenaming = useCallback(() => setRenaming(true), [])
   const { byFingering, tubeMm } = tables.summary
   const keys = (event: KeyboardEvent): void => {
     const by = event.altKey ? { ArrowUp: -1, ArrowDown: 1 }[event.key] : undefined
@@ -110,20 +111,12 @@ const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
           >
             {hidden ? 'show' : 'hide'}
           </button>
-          <Actions
-            label={`More for ${design.name}`}
-            items={[
-              { text: 'Rename', keys: 'F2', act: () => setRenaming(true) },
-              { text: 'Duplicate', act: () => duplicate(design.id) },
-              { text: 'Move up', keys: 'Alt+↑', off: index === 0, act: () => run(moveDesign(design.id, -1)) },
-              {
-                text: 'Move down',
-                keys: 'Alt+↓',
-                off: index === last,
-                act: () => run(moveDesign(design.id, 1)),
-              },
-              { text: 'Delete', keys: 'Del', act: () => run(removeDesign(design.id)) },
-            ]}
+          <CardActions
+            designId={design.id}
+            name={design.name}
+            first={index === 0}
+            last={index === last}
+            onRename={startRenaming}
           />
         </span>
       </div>
@@ -157,6 +150,31 @@ const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
         <dd>{unit === 'mm' ? `${plainFigure(tubeMm / 1000, 2)} m` : lengthText(tubeMm, 'in', 1)}</dd>
       </dl>
     </li>
+  )
+})
+
+interface CardActionsProps {
+  readonly designId: string
+  readonly name: string
+  readonly first: boolean
+  readonly last: boolean
+  readonly onRename: () => void
+}
+
+/** Drawn anew only when the design's name or place changes. */
+const CardActions = memo(function CardActions(props: CardActionsProps): ReactNode {
+  const { designId, name, first, last, onRename } = props
+  return (
+    <Actions
+      label={`More for ${name}`}
+      items={[
+        { text: 'Rename', keys: 'F2', act: onRename },
+        { text: 'Duplicate', act: () => duplicate(designId) },
+        { text: 'Move up', keys: 'Alt+↑', off: first, act: () => run(moveDesign(designId, -1)) },
+        { text: 'Move down', keys: 'Alt+↓', off: last, act: () => run(moveDesign(designId, 1)) },
+        { text: 'Delete', keys: 'Del', act: () => run(removeDesign(designId)) },
+      ]}
+    />
   )
 })
 

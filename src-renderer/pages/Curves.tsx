@@ -1,13 +1,13 @@
-import { type ReactNode, useCallback, useDeferredValue, useMemo } from 'react'
+import { memo, type ReactNode, useCallback, useDeferredValue, useMemo } from 'react'
 import { CurvesTable } from '../curves/CurvesTable.tsx'
 import type { ChartPoint } from '../curves/chartModel.ts'
-import { curvesByFingering, curvesByNote, placeOfSelection } from '../curves/curveModels.ts'
+import { type CurvesModel, curvesByFingering, curvesByNote, placeOfSelection } from '../curves/curveModels.ts'
 import { ErrorChartView } from '../curves/ErrorChartView.tsx'
 import { Segments } from '../fields/Choice.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
 import { useSelectedDesign, useVisible } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
-import { select, useView } from '../state/viewStore.ts'
+import { select, useView, type ViewState } from '../state/viewStore.ts'
 
 /** Error curves of the visible designs, by fingering or by note, and the same figures in a table. */
 export function Curves(): ReactNode {
@@ -25,42 +25,12 @@ export function Curves(): ReactNode {
   // While a loop is dragged the curve follows each frame, and the table as often as there is time for it.
   const tabled = useDeferredValue(model)
   const selected = useMemo(() => placeOfSelection(model, selection), [model, selection])
-  const { cells } = model
-  const pick = useCallback(
-    ({ series, category }: ChartPoint) => {
-      const cell = cells[series]?.[category]
-      if (cell) select(cell)
-    },
-    [cells],
-  )
+  const pick = usePick(model)
+  // A pick means the figure that is in sight.
+  const pickTabled = usePick(tabled)
   return (
     <section className="sheet curves" aria-label="Curves">
-      <div className="caption">
-        <h1>{by === 'fingering' ? 'Combination error' : 'Error by note'}</h1>
-        <Segments
-          label="Along the axis"
-          labelHidden
-          value={by}
-          options={[
-            { value: 'fingering', text: 'by fingering' },
-            { value: 'note', text: 'by note' },
-          ]}
-          take={(value) => useView.setState({ by: value })}
-        />
-        {by === 'fingering' ? (
-          <Segments
-            label="Fingerings shown"
-            labelHidden
-            value={which}
-            options={[
-              { value: 'usual', text: 'one a step' },
-              { value: 'all', text: 'all' },
-            ]}
-            take={(value) => useView.setState({ which: value })}
-          />
-        ) : null}
-        <BandField />
-      </div>
+      <CurvesCaption by={by} which={which} />
       {model.leftOut === 0 ? null : (
         <p className="soft">
           The {model.categories.length} fingerings of the fewest valves; {model.leftOut} more are in the
@@ -73,13 +43,61 @@ export function Curves(): ReactNode {
         <>
           <ErrorChartView model={model} selected={selected} onPick={pick} />
           <div className="tableFrame">
-            <CurvesTable model={tabled} selected={selected} onPick={pick} />
+            <CurvesTable model={tabled} selected={selected} onPick={pickTabled} />
           </div>
         </>
       )}
     </section>
   )
 }
+
+/** Selects what a point of a model stands for. */
+function usePick({ cells }: CurvesModel): (point: ChartPoint) => void {
+  return useCallback(
+    ({ series, category }) => {
+      const cell = cells[series]?.[category]
+      if (cell) select(cell)
+    },
+    [cells],
+  )
+}
+
+interface CurvesCaptionProps {
+  readonly by: ViewState['by']
+  readonly which: ViewState['which']
+}
+
+/** Drawn anew only when another picture is asked for. */
+const CurvesCaption = memo(function CurvesCaption({ by, which }: CurvesCaptionProps): ReactNode {
+  return (
+    <div className="caption">
+      <h1>{by === 'fingering' ? 'Combination error' : 'Error by note'}</h1>
+      <Segments
+        label="Along the axis"
+        labelHidden
+        value={by}
+        options={[
+          { value: 'fingering', text: 'by fingering' },
+          { value: 'note', text: 'by note' },
+        ]}
+        take={(value) => useView.setState({ by: value })}
+      />
+      {by === 'fingering' ? (
+        <Segments
+          label="Fingerings shown"
+          labelHidden
+          value={which}
+          options={[
+            { value: 'usual', text: 'one a step' },
+            { value: 'all', text: 'all' },
+          ]}
+          take={(value) => useView.setState({ which: value })}
+        />
+      ) : null}
+      <BandField />
+    </div>
+  )
+})
 
 /** The tolerance band that each person sets. */
 export function BandField(): ReactNode {

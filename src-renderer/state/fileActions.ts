@@ -40,9 +40,8 @@ export function isDirty(): boolean {
 
 /** Hook form of `isDirty`. */
 export function useDirty(): boolean {
-  const workbook = useWorkbook((state) => state.workbook)
   const saved = useFile((state) => state.saved)
-  return workbook !== null && workbook !== saved
+  return useWorkbook(({ workbook }) => workbook !== null && workbook !== saved)
 }
 
 /** Does something that replaces the open workbook, after asking about unsaved work. */

@@ -130,13 +130,31 @@ function keyOptions(
 }
 
 function TuningChoice(): ReactNode {
-  const spelling = useSettings((settings) => settings.spelling)
   const selected = useSelectedDesign()
   if (selected === null) return null
-  const tuning = selected.design.tuning ?? { kind: 'none' }
-  const [, last] = selected.instrument.harmonics
-  const numbers = Array.from({ length: Math.max(8, last) }, (_, i) => i + 1)
   const { movementMm, midi } = selected.tables.mainSlide
+  return (
+    <MainSlideChoice
+      tuning={selected.design.tuning}
+      last={selected.instrument.harmonics[1]}
+      movementMm={movementMm}
+      midi={midi}
+    />
+  )
+}
+
+interface MainSlideChoiceProps {
+  readonly tuning: Tuning | undefined
+  /** The last harmonic of the compass. */
+  readonly last: number
+  readonly movementMm: number
+  readonly midi: number | null
+}
+
+const MainSlideChoice = memo(function MainSlideChoice(props: MainSlideChoiceProps): ReactNode {
+  const { tuning = { kind: 'none' }, last, movementMm, midi } = props
+  const spelling = useSettings((settings) => settings.spelling)
+  const numbers = Array.from({ length: Math.max(8, last) }, (_, i) => i + 1)
   return (
     <span className="together">
       <Choice
@@ -158,7 +176,7 @@ function TuningChoice(): ReactNode {
       )}
     </span>
   )
-}
+})
 
 function tuningOf(value: string): Tuning {
   return value === 'none' ? { kind: 'none' } : { kind: 'open', harmonic: Number(value) }

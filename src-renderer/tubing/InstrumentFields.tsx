@@ -1,21 +1,29 @@
-import type { ReactNode } from 'react'
+import { memo, type ReactNode } from 'react'
 import { fundamentalHz } from '#shared/tubing/openRoute.ts'
 import {
   setHarmonicOffset,
   setInstrument,
   setMainSlidePosition,
 } from '#shared/workbook/commands/designCommands.ts'
-import { defaultHarmonics } from '#shared/workbook/workbook.ts'
+import { type Design, defaultHarmonics } from '#shared/workbook/workbook.ts'
 import { LengthField } from '../fields/LengthField.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
-import type { DerivedDesign } from '../state/derived.ts'
 
-/** The open instrument: what was typed, and what follows from it in a lighter hand. */
-export function InstrumentFields({ derived }: { readonly derived: DerivedDesign }): ReactNode {
-  const { design, instrument, tables } = derived
-  const { id, instrument: data } = design
-  const openMm = tables.mainSlide.nominalOpenMm
+interface InstrumentFieldsProps {
+  readonly designId: string
+  readonly data: Design['instrument']
+  readonly mainSlide: Design['mainSlide']
+  readonly openMm: number
+  readonly speedOfSoundMps: number
+}
+
+/**
+ * The open instrument: what was typed, and what follows from it in a lighter hand. Drawn anew only when one of
+ * these changes, not with every loop that is dragged.
+ */
+export const InstrumentFields = memo(function InstrumentFields(props: InstrumentFieldsProps): ReactNode {
+  const { designId: id, data, mainSlide, openMm, speedOfSoundMps } = props
   return (
     <div className="fields">
       <NumberField
@@ -34,7 +42,7 @@ export function InstrumentFields({ derived }: { readonly derived: DerivedDesign 
         help="Speed of sound over twice the fundamental. Typing a length sets the fundamental."
         take={(mm) => {
           if (mm <= 0) return 'a length above 0 is expected.'
-          return tryRun(setInstrument(id, 'fundamentalHz', fundamentalHz(instrument.speedOfSoundMps, mm)))
+          return tryRun(setInstrument(id, 'fundamentalHz', fundamentalHz(speedOfSoundMps, mm)))
         }}
       />
       <LengthField
@@ -63,14 +71,17 @@ export function InstrumentFields({ derived }: { readonly derived: DerivedDesign 
       />
       <details className="more">
         <summary>Compass, transposition, main slide, harmonics</summary>
-        <MoreFields derived={derived} />
+        <MoreFields designId={id} data={data} mainSlide={mainSlide} />
       </details>
     </div>
   )
-}
+})
 
-function MoreFields({ derived: { design, instrument } }: { readonly derived: DerivedDesign }): ReactNode {
-  const { id, instrument: data, mainSlide } = design
+function MoreFields({
+  designId: id,
+  data,
+  mainSlide,
+}: Pick<InstrumentFieldsProps, 'designId' | 'data' | 'mainSlide'>): ReactNode {
   const [first, last] = data.harmonics ?? defaultHarmonics
   const slide = mainSlide ?? { outMm: 0, travelMm: 0 }
   return (
@@ -119,7 +130,7 @@ function MoreFields({ derived: { design, instrument } }: { readonly derived: Der
           <NumberField
             key={harmonic}
             label={String(harmonic)}
-            value={instrument.harmonicOffsetsCents[harmonic] ?? 0}
+            value={data.harmonicOffsetsCents?.[harmonic] ?? 0}
             digits={1}
             units={['cents']}
             by={1}

@@ -19,19 +19,23 @@ export function Tubing(): ReactNode {
   const derived = useSelectedDesign()
   const selection = useView((state) => state.selection)
   if (derived === null) return null
+  const { design, instrument, tables } = derived
+  const openMm = tables.mainSlide.nominalOpenMm
   return (
     <aside className="right" aria-label="Tubing">
       <div className="tubing">
         <h2>
-          Tubing <span className="of">of {derived.design.name}</span>
+          Tubing <span className="of">of {design.name}</span>
         </h2>
-        <InstrumentFields derived={derived} />
-        <LoopList derived={derived} selection={selection} />
-        <Valves
-          key={derived.design.id}
-          design={derived.design}
-          openMm={derived.tables.mainSlide.nominalOpenMm}
+        <InstrumentFields
+          designId={design.id}
+          data={design.instrument}
+          mainSlide={design.mainSlide}
+          openMm={openMm}
+          speedOfSoundMps={instrument.speedOfSoundMps}
         />
+        <LoopList derived={derived} selection={selection} />
+        <Valves key={design.id} design={design} openMm={openMm} />
         <p className="rowButtons">
           <button type="button" className="add" onClick={() => useDialog.setState({ open: 'changeSystem' })}>
             Another system…

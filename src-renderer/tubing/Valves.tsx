@@ -60,7 +60,7 @@ export function Valves({ design, openMm }: { readonly design: Design; readonly o
           Add a loop
         </button>
       </div>
-      <FingeringsInUse design={design} />
+      <FingeringsInUse designId={design.id} valves={valves} fingerings={design.fingerings} />
     </>
   )
 }
@@ -112,10 +112,15 @@ const ValveList = memo(function ValveList({ designId, valves }: ValveListProps):
   )
 })
 
-function FingeringsInUse({ design }: { readonly design: Design }): ReactNode {
-  const kind = fingeringKind(design)
+interface FingeringsInUseProps extends ValveListProps {
+  readonly fingerings: Design['fingerings']
+}
+
+const FingeringsInUse = memo(function FingeringsInUse(props: FingeringsInUseProps): ReactNode {
+  const { designId, valves } = props
+  const kind = fingeringKind(props)
   const options = [
-    { value: 'all', text: `every combination, ${plainFigure(2 ** design.valves.length, 0)}` },
+    { value: 'all', text: `every combination, ${plainFigure(2 ** valves.length, 0)}` },
     { value: 'single', text: 'one valve at a time' },
     ...(kind === 'list' ? [{ value: 'list', text: 'a list of its own' }] : []),
   ]
@@ -125,18 +130,18 @@ function FingeringsInUse({ design }: { readonly design: Design }): ReactNode {
       value={kind}
       options={options}
       take={(value) => {
-        if (value === 'all') run(setFingerings(design.id, 'all'))
-        if (value === 'single') run(setFingerings(design.id, singles(design)))
+        if (value === 'all') run(setFingerings(designId, 'all'))
+        if (value === 'single') run(setFingerings(designId, singles(valves)))
       }}
     />
   )
+})
+
+function singles(valves: readonly Valve[]): readonly { readonly pressed: readonly string[] }[] {
+  return [{ pressed: [] }, ...valves.map(({ id }) => ({ pressed: [id] }))]
 }
 
-function singles(design: Design): readonly { readonly pressed: readonly string[] }[] {
-  return [{ pressed: [] }, ...design.valves.map(({ id }) => ({ pressed: [id] }))]
-}
-
-function fingeringKind({ fingerings, valves }: Design): string {
+function fingeringKind({ fingerings, valves }: FingeringsInUseProps): string {
   if (fingerings === undefined || fingerings === 'all') return 'all'
   const single =
     fingerings.length === valves.length + 1 && fingerings.every(({ pressed }) => pressed.length <= 1)

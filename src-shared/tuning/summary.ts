@@ -56,26 +56,29 @@ export function spreadOf<At>(
   return { rmsCents: count === 0 ? 0 : Math.sqrt(squares / count), largestCents, largestAt, count }
 }
 
-/** Compares a design with others: errors over the fingerings and notes in use, tube and loops. */
+/** Errors over the notes of the compass, each with its chosen, usual or nearest candidate. */
+export function spreadOfNotes(notes: readonly Note[]): Spread<number> {
+  return spreadOf(
+    notes.flatMap((note) => {
+      const played = playedCandidate(note)
+      return played === null ? [] : [{ at: note.midi, errorCents: played.errorCents }]
+    }),
+  )
+}
+
+/** Compares a design with others: errors over the fingerings in use, tube and loops. */
 export function summarise(
   valves: readonly Valve[],
   system: Routing,
   fingerings: readonly NamedFingering[],
   combinations: readonly Combination[],
-  notes: readonly Note[],
-): Summary {
+): Omit<Summary, 'byNote'> {
   const inUse = usualFingerings(valves, fingerings)
   const byName = new Map(combinations.map((row) => [row.fingering, row.errorCents]))
   const counts = inUse.map(({ name, down }) => [name, loopsInRoute(system, down).length] as const)
   const loopsMm = system.loops.reduce((sum, loop) => sum + loop.lengthMm, 0)
   return {
     byFingering: spreadOf(inUse.map(({ name }) => ({ at: name, errorCents: byName.get(name) ?? 0 }))),
-    byNote: spreadOf(
-      notes.flatMap((note) => {
-        const played = playedCandidate(note)
-        return played === null ? [] : [{ at: note.midi, errorCents: played.errorCents }]
-      }),
-    ),
     tubeMm: system.bodyMm + loopsMm,
     bodyMm: system.bodyMm,
     loopsMm,

@@ -4,7 +4,7 @@ import { type Combination, combinationTable } from './combinations.ts'
 import type { Instrument } from './instrument.ts'
 import { type MainSlideSetting, setMainSlide } from './mainSlide.ts'
 import { type Note, noteTable } from './notes.ts'
-import { type Summary, summarise } from './summary.ts'
+import { type Summary, spreadOfNotes, summarise } from './summary.ts'
 
 /** All that is derived from one instrument. */
 export interface TuningTables {
@@ -17,14 +17,36 @@ export interface TuningTables {
 
 /**
  * Derives the combination table, the note table and the summary of an instrument. Cost grows as fingerings ×
- * (loops + harmonics).
+ * (loops + harmonics). The notes, and the summary's figures by note, are worked out when they are first read: a
+ * curve by fingering does without.
+ *
+ * @example tuningTables(instrument).summary.byFingering.rmsCents
  */
 export function tuningTables(instrument: Instrument): TuningTables {
   const mainSlide = setMainSlide(instrument)
   const system = routing(mainSlide.openMm, instrument.valves, instrument.loops)
   const fingerings = fingeringsOf(instrument.valves, instrument.fingerings)
   const combinations = combinationTable(mainSlide.inTuneOpenMm, system, fingerings)
-  const notes = noteTable(instrument, combinations, fingerings)
-  const summary = summarise(instrument.valves, system, fingerings, combinations, notes)
-  return { mainSlide, fingerings, combinations, notes, summary }
+  const notes = once(() => noteTable(instrument, combinations, fingerings))
+  const byNote = once(() => spreadOfNotes(notes()))
+  const summary = summarise(instrument.valves, system, fingerings, combinations)
+  return {
+    mainSlide,
+    fingerings,
+    combinations,
+    get notes() {
+      return notes()
+    },
+    summary: {
+      ...summary,
+      get byNote() {
+        return byNote()
+      },
+    },
+  }
+}
+
+function once<Value extends object>(work: () => Value): () => Value {
+  let kept: Value | undefined
+  return () => (kept ??= work())
 }

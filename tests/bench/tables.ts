@@ -22,8 +22,9 @@ export function measureTables(): readonly Figure[] {
 }
 
 function allTables(workbook: Workbook): number {
-  return workbook.designs.reduce(
-    (sum, design) => sum + tuningTables(instrumentOf(workbook, design)).notes.length,
-    0,
-  )
+  // Notes and their summary are worked out when they are read.
+  return workbook.designs.reduce((sum, design) => {
+    const { notes, summary } = tuningTables(instrumentOf(workbook, design))
+    return sum + notes.length + summary.byNote.rmsCents
+  }, 0)
 }
