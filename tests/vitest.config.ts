@@ -4,6 +4,8 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
+    // A window waits for frames, letters and fades most of its time: two at once fit two cores.
+    maxWorkers: 2,
     projects: [
       {
         extends: true,
@@ -16,7 +18,6 @@ export default defineConfig({
           include: ['tests/window/**/*.test.ts', 'tests/desktop/**/*.test.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
-          fileParallelism: false,
         },
       },
     ],
