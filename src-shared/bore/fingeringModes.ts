@@ -41,17 +41,19 @@ export interface FingeringModes {
 }
 
 /**
- * The loops of a route as inserts; a loop without a diameter of its own has the valves'.
+ * The loops of a route as inserts; a loop without a diameter of its own has the valves', one
+ * without a bend's radius is straight.
  *
  * @example insertsOfLoops([{ id: 'L1', lengthMm: 169.5, pressed: ['1'] }], 11.66)
  */
 export function insertsOfLoops(
-  loopsInRoute: readonly Pick<Loop, 'lengthMm' | 'diameterMm'>[],
+  loopsInRoute: readonly Pick<Loop, 'lengthMm' | 'diameterMm' | 'bendRadiusMm'>[],
   valvesDiameterMm: number,
 ): Insert[] {
-  return loopsInRoute.map(({ lengthMm, diameterMm }) => ({
+  return loopsInRoute.map(({ lengthMm, diameterMm, bendRadiusMm }) => ({
     lengthMm,
     diameterMm: diameterMm ?? valvesDiameterMm,
+    ...(bendRadiusMm === undefined ? {} : { bendRadiusMm }),
   }))
 }
 

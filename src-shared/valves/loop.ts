@@ -19,5 +19,7 @@ export interface Loop extends Gate {
   readonly name?: string
   readonly lengthMm: number
   readonly diameterMm?: number
+  /** Centre-line radius of its bow, mm, for the acoustic bore: π times it of the length is bent. */
+  readonly bendRadiusMm?: number
   readonly slide?: SlidePosition
 }

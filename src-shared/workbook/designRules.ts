@@ -1,3 +1,4 @@
+import { brokenBoreRule } from './boreRules.ts'
 import { type Failure, failure, foundText } from './failure.ts'
 import type { Design } from './workbook.ts'
 
@@ -18,7 +19,8 @@ export function brokenDesignRule(design: Design, at: string, openMm: number): Fa
     repeatedId(design.loops, `${at}.loops`) ??
     unknownValve(design, at) ??
     slideLongerThanLoop(design, at) ??
-    overfullOpenRoute(design, at, openMm)
+    overfullOpenRoute(design, at, openMm) ??
+    brokenBoreRule(design, at)
   )
 }
 

@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { bench } from './benchSchema.ts'
+import { bore } from './boreSchema.ts'
 import {
   a4Hz,
   diameterMm,
@@ -73,6 +74,7 @@ const loop = z.looseObject(
     pressed: valveIds,
     released: valveIds.optional(),
     diameterMm: diameterMm.optional(),
+    bendRadiusMm: lengthMm.optional(),
     slide: slidePosition.optional(),
   },
   { error: 'a loop' },
@@ -120,7 +122,7 @@ const design = z.looseObject(
     mainSlide: slidePosition.optional(),
     tuning: tuning.optional(),
     openDetuningCents: numberWithin(-100, 100, ' cents').optional(),
-    bore: z.looseObject({}, { error: 'a bore' }).optional(),
+    bore: bore.optional(),
   },
   { error: 'a design' },
 )

@@ -5,6 +5,7 @@ import type { Fingering } from '../valves/fingering.ts'
 import type { Loop, SlidePosition } from '../valves/loop.ts'
 import type { Valve } from '../valves/valve.ts'
 import type { Bench } from './bench.ts'
+import type { Bore } from './bore.ts'
 
 /** The version of the design file that this program writes. */
 export const currentVersion = 1
@@ -40,7 +41,8 @@ export interface Design {
   readonly tuning?: Tuning
   /** The open note set off its pitch on purpose, that the others come nearer; cents, sharp positive. */
   readonly openDetuningCents?: number
-  readonly bore?: Readonly<Record<string, unknown>>
+  /** Its acoustic bore, for the resonances. */
+  readonly bore?: Bore
 }
 
 /** The open instrument as typed. */

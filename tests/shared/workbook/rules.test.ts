@@ -1,6 +1,29 @@
 import { describe, expect, it } from 'vitest'
+import type { Bore } from '#shared/workbook/bore.ts'
 import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import { loosened, workbookWith } from '../../fixtures/workbooks.ts'
+
+const wholeBore: Bore = {
+  waveFronts: 'spherical',
+  mouth: 'unflanged',
+  bellTemperatureC: 22,
+  sections: [
+    { kind: 'cup', name: 'cup', volumeMm3: 9500 },
+    { kind: 'cone', lengthMm: 520, startDiameterMm: 8, endDiameterMm: 17.2 },
+    { kind: 'valves', diameterMm: 17.2 },
+    { kind: 'cylinder', lengthMm: 150, diameterMm: 17.2 },
+    {
+      kind: 'profile',
+      points: [
+        [0, 17.2],
+        [1400, 25],
+      ],
+    },
+    { kind: 'bell', lengthMm: 1500, startDiameterMm: 25, endDiameterMm: 370, flare: 0.8 },
+  ],
+  targets: [{ mode: 2, cents: 3, weight: 2 }, { mode: 4 }],
+  harmonicWeights: [1, 1, 0.5],
+}
 
 /** A plain four-valve design with every optional part filled in, so that each rule has something to break. */
 function whole() {
@@ -11,7 +34,7 @@ function whole() {
         chosen: { '53': { pressed: ['3'], harmonic: 3 } },
         mainSlide: { outMm: 12, travelMm: 60 },
         tuning: { kind: 'open', harmonic: 4 },
-        bore: {},
+        bore: wholeBore,
       },
       {
         fundamentalHz: 43.654,
@@ -37,6 +60,89 @@ const repeat = <T>(count: number, item: (i: number) => T) => Array.from({ length
 
 type Whole = ReturnType<typeof whole>
 type Break = readonly [path: string, found: string, expected: string, breakIt: (file: Whole) => void]
+
+/** Each rule of a bore broken once. */
+function boreBreaks(): readonly Break[] {
+  const at = 'designs[0].bore'
+  const diameter = number('0.1', '2000', ' mm')
+  // biome-ignore lint/suspicious/noExplicitAny: broken files have no type
+  const broken = (path: string, found: string, expected: string, breakIt: (bore: any) => void): Break => [
+    `${at}.${path}`,
+    found,
+    expected,
+    (f) => breakIt(f.designs[0].bore),
+  ]
+  return [
+    broken('waveFronts', '"round"', 'wave fronts: plane or spherical', (b) => (b.waveFronts = 'round')),
+    broken('mouth', '"shut"', 'a mouth: unflanged or open', (b) => (b.mouth = 'shut')),
+    broken('bellTemperatureC', '61', number('-30', '60', ' °C'), (b) => (b.bellTemperatureC = 61)),
+    broken('sections', 'a list of 401', 'at most 400 sections', (b) => {
+      b.sections = repeat(401, () => b.sections[0])
+    }),
+    broken('sections[1]', 'null', 'a section: cup, cylinder, cone, valves, bell or profile', (b) => {
+      b.sections[1] = null
+    }),
+    broken('sections[1].kind', '"tube"', 'a section: cup, cylinder, cone, valves, bell or profile', (b) => {
+      b.sections[1].kind = 'tube'
+    }),
+    broken('sections[0].name', '""', 'a section name of 1 to 60 characters', (b) => {
+      b.sections[0].name = ''
+    }),
+    broken('sections[0].volumeMm3', '-1', number('0', '1000000000', ' mm³'), (b) => {
+      b.sections[0].volumeMm3 = -1
+    }),
+    broken('sections[1].lengthMm', '-1', length, (b) => (b.sections[1].lengthMm = -1)),
+    broken('sections[1].startDiameterMm', '0', diameter, (b) => (b.sections[1].startDiameterMm = 0)),
+    broken('sections[1].endDiameterMm', '"8"', diameter, (b) => (b.sections[1].endDiameterMm = '8')),
+    broken('sections[2].diameterMm', 'nothing', diameter, (b) => delete b.sections[2].diameterMm),
+    broken('sections[3].lengthMm', '1000001', 'a length of at most 1000000 mm', (b) => {
+      b.sections[3].lengthMm = 1_000_001
+    }),
+    broken('sections[3].diameterMm', '2001', diameter, (b) => (b.sections[3].diameterMm = 2001)),
+    broken('sections[4].points', 'nothing', 'a list of points', (b) => delete b.sections[4].points),
+    broken('sections[4].points', 'a list of 1', 'two points or more', (b) => b.sections[4].points.pop()),
+    broken('sections[4].points', 'a list of 100001', 'at most 100000 points', (b) => {
+      b.sections[4].points = repeat(100_001, (i) => [i, 12])
+    }),
+    broken('sections[4].points[1]', 'a list of 1', 'a distance and a diameter, mm', (b) => {
+      b.sections[4].points[1] = [5]
+    }),
+    broken('sections[4].points[1][1]', '0', diameter, (b) => (b.sections[4].points[1][1] = 0)),
+    broken('sections[4].points[1][0]', '-5', 'a distance of 0 mm or more', (b) => {
+      b.sections[4].points[1][0] = -5
+    }),
+    broken('sections[5].flare', '0', number('0.05', '20'), (b) => (b.sections[5].flare = 0)),
+    broken('sections[5].endDiameterMm', '20', '25 mm or more: a bell widens', (b) => {
+      b.sections[5].endDiameterMm = 20
+    }),
+    broken('sections', 'no place for the valves', 'one place for the valves', (b) => b.sections.splice(2, 1)),
+    broken('sections[6]', 'a second place for the valves', 'one place for the valves', (b) => {
+      b.sections.push(b.sections[2])
+    }),
+    broken('sections', '0 mm of tube', 'tube of 1 mm or more', (b) => {
+      b.sections = [b.sections[0], b.sections[2]]
+    }),
+    broken('targets', '2', 'a list of targets', (b) => (b.targets = 2)),
+    broken('targets[0]', '2', 'a target: a mode, with cents and weight', (b) => (b.targets = [2])),
+    broken('targets[0].mode', '65', wholeNumber(1, 64), (b) => (b.targets = [{ mode: 65 }])),
+    broken('targets[1].mode', 'mode 2 again', 'each mode once', (b) => (b.targets[1].mode = 2)),
+    broken('targets[0].cents', '1201', number('-1200', '1200', ' cents'), (b) => {
+      b.targets[0].cents = 1201
+    }),
+    broken('targets[0].weight', '-1', number('0', '1000000'), (b) => (b.targets[0].weight = -1)),
+    broken('targets', 'no weight above 0', 'one weight above 0', (b) => {
+      b.targets = [{ mode: 2, weight: 0 }]
+    }),
+    broken('harmonicWeights', '"all"', 'a list of weights', (b) => (b.harmonicWeights = 'all')),
+    broken('harmonicWeights', 'a list of 41', 'at most 40 weights', (b) => {
+      b.harmonicWeights = repeat(41, () => 1)
+    }),
+    broken('harmonicWeights[1]', '-1', number('0', '1000000'), (b) => (b.harmonicWeights[1] = -1)),
+    broken('harmonicWeights', 'no weight above 0', 'one weight above 0', (b) => {
+      b.harmonicWeights = [0, 0]
+    }),
+  ]
+}
 
 const breaks: readonly Break[] = [
   ['version', '0', '1, the first version', (f) => (f.version = 0)],
@@ -270,6 +376,15 @@ const breaks: readonly Break[] = [
   ],
   ['designs[0].tuning.harmonic', 'nothing', wholeNumber(1, 64), (f) => delete f.designs[0].tuning.harmonic],
   ['designs[0].bore', '"wide"', 'a bore', (f) => (f.designs[0].bore = 'wide')],
+  ['designs[0].bore.sections', 'nothing', 'a list of sections', (f) => delete f.designs[0].bore.sections],
+  ...boreBreaks(),
+  ['designs[0].loops[2].bendRadiusMm', '-1', length, (f) => (f.designs[0].loops[2].bendRadiusMm = -1)],
+  [
+    'designs[0].loops[2].bendRadiusMm',
+    '8.5',
+    'at least half the bore, mm',
+    (f) => (f.designs[0].loops[2].bendRadiusMm = 8.5),
+  ],
   ['bench', 'a list of 0', 'the bench part', (f) => (f.bench = [])],
 ]
 
