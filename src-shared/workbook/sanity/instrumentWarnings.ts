@@ -19,6 +19,16 @@ export function instrumentWarnings(design: Design, openMm: number, at: string): 
 function boreLengthWarnings(design: Design, openMm: number, at: string): readonly Warning[] {
   const lengthMm = design.instrument.boreLengthMm
   if (lengthMm === undefined) return []
+  return lengthOfPitchWarnings(design, lengthMm, openMm, `${at}.instrument.boreLengthMm`)
+}
+
+/** A bore length, mm, that leaves no room for mouthpiece and bell in the open length, or too much. */
+export function lengthOfPitchWarnings(
+  design: Design,
+  lengthMm: number,
+  openMm: number,
+  path: string,
+): readonly Warning[] {
   const middleMm = (1 - mostCorrection / 2) * openMm
   const offBy = (mm: number): number => Math.abs(mm - middleMm)
   const mostOffMm = (mostCorrection / 2) * openMm
@@ -29,7 +39,7 @@ function boreLengthWarnings(design: Design, openMm: number, at: string): readonl
     likelyLengthSlip(lengthMm, offBy, mostOffMm) ?? 'do length and fundamental belong together?'
   return [
     {
-      path: `${at}.instrument.boreLengthMm`,
+      path,
       found,
       expected,
       message: `Found a bore length of ${found}; expected ${expected}: ${question}`,

@@ -2,6 +2,7 @@ import { type AirOutside, airOutsideStatedRange } from '../../air/speedOfSound.t
 import type { TuningTables } from '../../tuning/tables.ts'
 import { playedAir } from '../instrumentOf.ts'
 import type { Design, Workbook, WorkbookAir } from '../workbook.ts'
+import { boreWarnings } from './boreWarnings.ts'
 import { instrumentWarnings } from './instrumentWarnings.ts'
 import { loopWarnings } from './loopWarnings.ts'
 import { routeWarnings } from './routeWarnings.ts'
@@ -42,6 +43,7 @@ export function designWarnings(design: Design, tables: TuningTables, index: numb
   const openMm = tables.mainSlide.nominalOpenMm
   return [
     ...instrumentWarnings(design, openMm, at),
+    ...boreWarnings(design, openMm, at),
     ...loopWarnings(design, openMm, at),
     ...slideWarnings(design, at),
     ...routeWarnings(design, tables, at),
