@@ -1,4 +1,5 @@
 import { bench } from './bench/bench.ts'
+import { bore } from './bore/bore.ts'
 import { lengths } from './lengths/lengths.ts'
 import type { Command } from './outcome.ts'
 import { shown } from './shown.ts'
@@ -9,6 +10,7 @@ const commands: ReadonlyMap<string, Command> = new Map([
   ['tables', tables],
   ['lengths', lengths],
   ['bench', bench],
+  ['bore', bore],
 ])
 
 export interface Run {

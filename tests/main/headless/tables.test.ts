@@ -226,7 +226,7 @@ describe('ferrule refuses with code 2, nothing on standard output and the reason
   it('no command, and one it does not know', () => {
     expect(refusal([])).toBe(`ferrule: no command given\n${usage}`)
     expect(refusal(['table', bass])).toBe(
-      `ferrule: found command table, expected tables, lengths, bench\n${usage}`,
+      `ferrule: found command table, expected tables, lengths, bench, bore\n${usage}`,
     )
   })
 

@@ -1,0 +1,86 @@
+import { boreRecord, type DesignModes, designModes } from '#shared/workbook/boreRecord.ts'
+import { designOpenLengthMm } from '#shared/workbook/instrumentOf.ts'
+import { boreWarnings } from '#shared/workbook/sanity/boreWarnings.ts'
+import type { Workbook } from '#shared/workbook/workbook.ts'
+import { fixed } from '../figures.ts'
+import { readOptions } from '../options.ts'
+import { type Command, type Outcome, type Result, refused } from '../outcome.ts'
+import { readWorkbookFile } from '../readWorkbookFile.ts'
+import { boreCsv } from './boreCsv.ts'
+import { boreText } from './boreText.ts'
+import { type Question, questionKinds, readQuestion } from './question.ts'
+
+/** `ferrule bore`: the resonances of every fingering of the designs that have a bore. */
+export const bore: Command = {
+  usage: 'bore FILE [--design ID] [--fingering 1-2] [--json | --csv]',
+  run: (args) => {
+    const options = readOptions(args, questionKinds)
+    const asked = options.ok ? readQuestion(options.value) : options
+    if (!asked.ok) return { kind: 'refused', reason: asked.reason }
+    const workbook = readWorkbookFile(asked.value.file)
+    if (!workbook.ok) return { kind: 'refused', reason: workbook.reason }
+    const found = findModes(asked.value, workbook.value)
+    return found.ok
+      ? answer(asked.value, workbook.value, found.value)
+      : { kind: 'refused', reason: found.reason }
+  },
+}
+
+/** The places of the designs that are asked about. */
+function placesOf({ file, designId }: Question, { designs }: Workbook): Result<readonly number[]> {
+  const bored = [...designs.keys()].filter((i) => designs[i]!.bore !== undefined)
+  if (bored.length === 0) return refused(`${file}: found no design with a bore, expected one at least`)
+  if (designId === undefined) return { ok: true, value: bored }
+  const place = bored.find((i) => designs[i]!.id === designId)
+  if (place !== undefined) return { ok: true, value: [place] }
+  const found = designs.some(({ id }) => id === designId) ? `${designId}, which has no bore` : designId
+  const expected = bored.map((i) => designs[i]!.id).join(', ')
+  return refused(`--design: found ${found}, expected ${expected}`)
+}
+
+function findModes(question: Question, workbook: Workbook): Result<readonly DesignModes[]> {
+  const places = placesOf(question, workbook)
+  if (!places.ok) return places
+  const found: DesignModes[] = []
+  for (const place of places.value) {
+    const modes = designModes(workbook, place, question.fingering)
+    if (!modes.ok) return refused(reasonOf(question, workbook, place, modes.refusal))
+    found.push(modes.value)
+  }
+  return { ok: true, value: found }
+}
+
+/** A refusal of the one fingering asked for is the option's; any other is the file's. */
+function reasonOf(
+  { file }: Question,
+  { designs }: Workbook,
+  place: number,
+  { path, found, expected }: { readonly path: string; readonly found: string; readonly expected: string },
+): string {
+  if (path === `designs[${place}].fingerings`)
+    return `--fingering: found ${found}, expected a fingering of ${designs[place]!.id}`
+  return `${file}: ${path}: found ${found}, expected ${expected}.`
+}
+
+function answer({ form }: Question, workbook: Workbook, designs: readonly DesignModes[]): Outcome {
+  const forms = {
+    json: () => `${JSON.stringify(boreRecord(designs), null, 2)}\n`,
+    csv: () => boreCsv(designs),
+    text: () => boreText(designs),
+  }
+  return {
+    kind: 'done',
+    output: forms[form](),
+    remarks: designs.flatMap((each) => remarksOf(workbook, each)),
+  }
+}
+
+function remarksOf(workbook: Workbook, { design, slicing }: DesignModes): readonly string[] {
+  const at = `designs[${workbook.designs.indexOf(design)}]`
+  const slips = boreWarnings(design, designOpenLengthMm(workbook, design), at)
+  const coarse = `Warning: ${at}.bore: peaks may be ${fixed(slicing.errorHz, 2)} Hz off: the bore would need more slices.`
+  return [
+    ...slips.map(({ path, message }) => `Warning: ${path}: ${message}`),
+    ...(slicing.met ? [] : [coarse]),
+  ]
+}

@@ -1,0 +1,46 @@
+import Papa from 'papaparse'
+import type { DesignModes } from '#shared/workbook/boreRecord.ts'
+
+type Cell = string | number | null
+
+const headings: readonly string[] = [
+  'design',
+  'fingering',
+  'mode',
+  'peak (Hz)',
+  'height (Pa s/m³)',
+  'width (Hz)',
+  'equivalent fundamental (cents)',
+  'target (Hz)',
+  'error (cents)',
+  'length model (Hz)',
+  'length model error (cents)',
+  'difference (cents)',
+  'group length (mm)',
+]
+
+/** The modes as comma-separated values, a row a mode. Numbers are unrounded. */
+export function boreCsv(designs: readonly DesignModes[]): string {
+  const rows = designs.flatMap(modeRows)
+  return `${Papa.unparse([[...headings], ...rows], { newline: '\n', escapeFormulae: true })}\n`
+}
+
+function modeRows({ design, fingerings }: DesignModes): Cell[][] {
+  return fingerings.flatMap(({ fingering, modes }) =>
+    modes.map((mode) => [
+      design.id,
+      fingering,
+      mode.mode,
+      mode.hz,
+      mode.heightPaSPerM3,
+      mode.widthHz,
+      mode.equivalentFundamentalCents,
+      mode.targetHz,
+      mode.errorCents,
+      mode.lengthModelHz,
+      mode.lengthModelErrorCents,
+      mode.differenceCents,
+      mode.groupLength.groupLengthMm,
+    ]),
+  )
+}
