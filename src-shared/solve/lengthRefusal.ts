@@ -10,6 +10,7 @@ export type RefusalKind =
   | 'allWeightsZero'
   | 'nothingFree'
   | 'routeVanishes'
+  | 'notSounded'
 
 /** One thing wrong with what was asked: where it stands, what stood there, what may stand there. */
 export interface LengthRefusal {

@@ -1,20 +1,17 @@
 import { largestAt, leastLargest } from './leastLargest.ts'
 import { leastSquares } from './leastSquares.ts'
-import { type HoldingBound, type LengthAnswer, lengthsAndErrors, weightOf } from './lengthAnswer.ts'
+import { type LengthAnswer, weightOf } from './lengthAnswer.ts'
 import type { LengthProblem } from './lengthProblem.ts'
 import type { LinearProgrammer } from './linearProgrammer.ts'
 import { capHalfSpaces, endHalfSpaces } from './modelHalfSpaces.ts'
-import { type PreparedProblem, prepareProblem, vanishingRoutes } from './prepareProblem.ts'
-import { undeterminedColumns } from './undetermined.ts'
+import { type PreparedProblem, prepareProblem } from './prepareProblem.ts'
+import { solutionAt } from './solutionAt.ts'
 import { squaresAt } from './weightedSquares.ts'
 
 /** Room above the least largest error, cents, in which the least rms is then sought; the second stage needs some. */
 export const capRoomCents = 1e-6
 /** A first cap farther out than this, cents, is no help to the linear programs. */
 export const widestFirstCap = 600
-/** A bound nearer than this, mm, holds; so does any that pulls. */
-const touchingMm = 1e-6
-const pulling = 1e-6
 
 /**
  * Lengths with the least weighted mean square error, or the least largest weighted error.
@@ -37,6 +34,34 @@ export function solveLengths(problem: LengthProblem, programmer: LinearProgramme
  * @example solveRms(prepared).status
  */
 export function solveRms(prepared: PreparedProblem): LengthAnswer {
+  const { kind, point, pulls } = pointOfLeastRms(prepared)
+  return solutionAt(prepared, 'rms', kind, point, pulls)
+}
+
+/**
+ * The same for a prepared problem and the largest error.
+ *
+ * @example solveLargest(prepared, programmer).status
+ */
+export function solveLargest(prepared: PreparedProblem, programmer: LinearProgrammer): LengthAnswer {
+  const found = pointOfLeastLargest(prepared, programmer)
+  if (found.kind === 'failed') return { status: 'programFailed', reason: found.reason }
+  return solutionAt(prepared, 'largest', found.kind, found.point, found.pulls)
+}
+
+/** A point of the model that was found, and how hard each column's end pulls there, cents a unit. */
+export interface FoundPoint {
+  readonly kind: 'converged' | 'stopped'
+  readonly point: Float64Array
+  readonly pulls: ArrayLike<number>
+}
+
+/**
+ * The point of a prepared problem's model with the least weighted mean square.
+ *
+ * @example pointOfLeastRms(prepared).point
+ */
+export function pointOfLeastRms(prepared: PreparedProblem): FoundPoint {
   const ends = endHalfSpaces(prepared.model)
   const least = leastSquares(prepared.model, prepared.start, ends)
   if (least.kind === 'infeasible') throw new Error('Bounds that were checked cannot contradict each other.')
@@ -46,71 +71,36 @@ export function solveRms(prepared: PreparedProblem): LengthAnswer {
     const pull = perCents > 0 ? least.multipliers[at]! / perCents : 0
     pulls[end.column]! += end.sign * pull
   }
-  return answer(prepared, 'rms', least.kind, least.point, pulls)
+  return { kind: least.kind, point: least.point, pulls }
 }
 
 /**
- * The same for a prepared problem and the largest error.
+ * The point of a prepared problem's model with the least largest weighted error, and of least weighted mean square among
+ * those.
  *
- * @example solveLargest(prepared, programmer).status
+ * @example pointOfLeastLargest(prepared, programmer).kind
  */
-export function solveLargest(prepared: PreparedProblem, programmer: LinearProgrammer): LengthAnswer {
-  const { model, start } = prepared
+export function pointOfLeastLargest(
+  { model, start }: PreparedProblem,
+  programmer: LinearProgrammer,
+): FoundPoint | { readonly kind: 'failed'; readonly reason: string } {
   const ends = endHalfSpaces(model)
   const first = leastSquares(model, start, ends)
   if (first.kind === 'infeasible') throw new Error('Bounds that were checked cannot contradict each other.')
   const least = leastLargest(model, Math.min(largestAt(model, first.point), widestFirstCap), programmer)
-  if (least.kind === 'failed') return { status: 'programFailed', reason: least.reason }
-  if (least.kind === 'stopped') return answer(prepared, 'largest', 'stopped', first.point, [])
+  if (least.kind === 'failed') return least
+  if (least.kind === 'stopped') return { kind: 'stopped', point: first.point, pulls: [] }
   const caps = capHalfSpaces(model, least.largestCents + capRoomCents)
   const second = leastSquares(model, first.point, [...ends, ...caps])
-  if (second.kind === 'infeasible')
-    return { status: 'programFailed', reason: 'no lengths at the least largest error' }
-  return answer(prepared, 'largest', second.kind, second.point, least.columnPulls)
+  if (second.kind === 'infeasible') return { kind: 'failed', reason: 'no lengths at the least largest error' }
+  return { kind: second.kind, point: second.point, pulls: least.columnPulls }
 }
 
-function rmsAt(prepared: PreparedProblem, point: Float64Array): number {
+/**
+ * Root of the weighted mean square at a point, cents.
+ *
+ * @example rmsAt(prepared, prepared.start)
+ */
+export function rmsAt(prepared: PreparedProblem, point: ArrayLike<number>): number {
   return Math.sqrt((2 * squaresAt(prepared.model, point)) / weightOf(prepared))
-}
-
-/** `pulls`: change of the objective, cents, as the end holding a column moves up by a unit; positive at the lowest. */
-function answer(
-  prepared: PreparedProblem,
-  objective: LengthProblem['objective'],
-  status: 'converged' | 'stopped',
-  point: Float64Array,
-  pulls: ArrayLike<number>,
-): LengthAnswer {
-  const vanishing = vanishingRoutes(prepared.model, point)
-  if (vanishing.length > 0) return { status: 'refused', refusals: vanishing }
-  const found = lengthsAndErrors(prepared, point)
-  return {
-    status,
-    objective,
-    objectiveCents: objective === 'rms' ? found.rmsCents : found.largestWeightedCents,
-    ...found,
-    heldByBounds: prepared.model.columns.flatMap((_, at) =>
-      holding(prepared, at, point[at]!, pulls[at] ?? 0),
-    ),
-    undetermined: undeterminedColumns(prepared.model).flatMap(
-      (at) => prepared.model.columns[at]!.rootId ?? [],
-    ),
-  }
-}
-
-function holding(
-  prepared: PreparedProblem,
-  at: number,
-  value: number,
-  pull: number,
-): readonly HoldingBound[] {
-  const { columns, unitMm } = prepared.model
-  return (['lowest', 'highest'] as const).flatMap((bound) => {
-    const end = columns[at]![bound]
-    const inwards = bound === 'lowest' ? pull : -pull
-    const touches = Math.abs(value - end.at) * unitMm * end.factor <= touchingMm
-    if (!touches && inwards <= pulling) return []
-    const gainCentsPerMm = Math.max(0, inwards) / (unitMm * end.factor)
-    return [{ loop: end.loopId, bound, atMm: end.atMm, gainCentsPerMm }]
-  })
 }

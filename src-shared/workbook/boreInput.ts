@@ -2,7 +2,7 @@ import type { BoreFingering } from '../bore/fingeringModes.ts'
 import { insertsOfLoops } from '../bore/fingeringModes.ts'
 import { equalWeights } from '../bore/harmonicSum.ts'
 import type { BoreRefusal } from '../bore/refusal.ts'
-import type { BoreConditions, BoreSection } from '../bore/section.ts'
+import type { BoreConditions, BoreSection, Insert } from '../bore/section.ts'
 import { fingeringsOf, type NamedFingering, namedFingering } from '../valves/fingerings.ts'
 import type { Loop } from '../valves/loop.ts'
 import { loopsInRoute, type Routing, routeLengthMm, routing } from '../valves/route.ts'
@@ -19,9 +19,17 @@ export interface BoreInput {
   readonly open: BoreFingering
   /** The design's fingerings, in its order. */
   readonly fingerings: readonly BoreFingering[]
+  /** Every loop as it would go in, in the order of the valves. */
+  readonly loops: readonly BoreLoop[]
   readonly fundamentalHz: number
   readonly targets: readonly BoreTarget[]
   readonly harmonicWeights: readonly number[]
+}
+
+/** A loop as the bore sees it, and its id in the design. */
+export interface BoreLoop {
+  readonly id: string
+  readonly insert: Insert
 }
 
 /**
@@ -37,14 +45,17 @@ export interface BoreInput {
 export function boreInput(workbook: Pick<Workbook, 'air'>, design: Design): BoreInput | null {
   const { bore } = design
   if (bore === undefined) return null
-  const system = routing(designOpenLengthMm(workbook, design), design.valves, inValveOrder(design))
+  const loops = inValveOrder(design)
+  const system = routing(designOpenLengthMm(workbook, design), design.valves, loops)
   const diameterMm = valvesDiameterMm(bore)
+  const inserts = insertsOfLoops(loops, diameterMm)
   const ready = (fingering: NamedFingering) => boreFingering(system, fingering, diameterMm)
   return {
     sections: bore.sections,
     conditions: boreConditions(workbook.air, bore),
     open: ready(namedFingering(design.valves, 0)),
     fingerings: fingeringsOf(design.valves, design.fingerings ?? 'all').map(ready),
+    loops: loops.map(({ id }, i) => ({ id, insert: inserts[i]! })),
     fundamentalHz: design.instrument.fundamentalHz,
     targets: bore.targets ?? defaultTargets,
     harmonicWeights: bore.harmonicWeights ?? equalWeights,
