@@ -26,8 +26,8 @@ export function failure(kind: FailureKind, path: string, found: string, expected
 export function pathText(path: readonly PropertyKey[]): string {
   return path.reduce<string>((text, part) => {
     if (typeof part === 'number') return `${text}[${part}]`
-    const name = String(part)
-    if (!/^[\p{L}_$][\p{L}\p{N}_$]*$/u.test(name)) return `${text}[${JSON.stringify(shortened(name))}]`
+    const name = shortened(String(part))
+    if (!/^[\p{L}_$][\p{L}\p{N}_$]*$/u.test(name)) return `${text}[${JSON.stringify(name)}]`
     return text === '' ? name : `${text}.${name}`
   }, '')
 }

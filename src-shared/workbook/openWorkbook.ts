@@ -1,12 +1,12 @@
 import { type Failure, failure, foundText } from './failure.ts'
+import { jsonProblem } from './json/jsonProblem.ts'
+import { withoutMinusZero } from './json/numbers.ts'
 import { migrate, migrations } from './migrate.ts'
 import { brokenRule } from './rules.ts'
 import { currentVersion, type Workbook } from './workbook.ts'
 
 /** Largest file that is read, in bytes and in characters. */
 export const mostBytes = 20 * 1024 * 1024
-/** Deepest nesting that is read; a workbook needs fewer than ten levels. */
-export const deepestNesting = 64
 
 export type Opened =
   | { readonly ok: true; readonly workbook: Workbook }
@@ -53,41 +53,13 @@ function megabytes(bytes: number): string {
 }
 
 function parseJson(text: string): Step<unknown> {
-  if (nesting(text) > deepestNesting) {
-    return {
-      failure: failure(
-        'notJson',
-        '',
-        'lists or objects nested too deeply',
-        `at most ${deepestNesting} levels`,
-      ),
-    }
+  const utf16 = /^[^\0]?\0[^\0]|^\uFFFD\uFFFD/.test(text)
+  if (utf16) return { failure: failure('notJson', '', 'two bytes for each sign (UTF-16)', 'UTF-8') }
+  const problem = jsonProblem(text)
+  if (problem !== null) {
+    return { failure: failure('notJson', problem.path, problem.found, problem.expected) }
   }
-  try {
-    return { value: JSON.parse(text) as unknown }
-  } catch (error) {
-    const detail = error instanceof Error ? error.message : String(error)
-    return {
-      failure: failure('notJson', '', text.trim() === '' ? 'nothing in it' : detail, 'a design file in JSON'),
-    }
-  }
-}
-
-/** The deepest nesting of brackets outside strings, found without recursion. */
-function nesting(text: string): number {
-  let depth = 0
-  let deepest = 0
-  let inString = false
-  for (let i = 0; i < text.length; i++) {
-    const code = text.charCodeAt(i)
-    if (inString) {
-      if (code === 0x5c) i++
-      else if (code === 0x22) inString = false
-    } else if (code === 0x22) inString = true
-    else if (code === 0x7b || code === 0x5b) deepest = Math.max(deepest, ++depth)
-    else if (code === 0x7d || code === 0x5d) depth--
-  }
-  return deepest
+  return { value: withoutMinusZero(JSON.parse(text)) }
 }
 
 function toCurrentVersion(

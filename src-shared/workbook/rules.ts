@@ -1,8 +1,10 @@
+import type { core } from 'zod'
 import { speedOfSound } from '../air/speedOfSound.ts'
 import { openLengthMm } from '../tubing/openRoute.ts'
 import type { Bench } from './bench.ts'
 import { brokenDesignRule, repeatedId } from './designRules.ts'
 import { type Failure, failure, foundText, pathText } from './failure.ts'
+import { notFiniteAt } from './json/numbers.ts'
 import { workbookSchema } from './schema.ts'
 import type { Workbook } from './workbook.ts'
 
@@ -12,10 +14,13 @@ import type { Workbook } from './workbook.ts'
  * @returns the first rule that is broken, with path, found and expected; `null` when the value is a workbook
  */
 export function brokenRule(value: unknown): Failure | null {
-  const checked = workbookSchema.safeParse(value)
+  const checked = workbookSchema.safeParse(value, untilFirst)
   if (!checked.success) return failureOfIssue(checked.error.issues[0], value)
-  return numberNotFinite(value, []) ?? brokenWorkbookRule(value as Workbook)
+  return numberNotFinite(value) ?? brokenWorkbookRule(value as Workbook)
 }
+
+/** A file can break a rule a million times; only the first is told, and a list of all could not be held. */
+const untilFirst: core.ParseContextInternal<core.$ZodIssue> = { abortEarly: true }
 
 interface Issue {
   readonly path: readonly PropertyKey[]
@@ -45,20 +50,11 @@ function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>((at, part) => (at as Record<PropertyKey, unknown> | undefined)?.[part], value)
 }
 
-/** JSON has no infinity, but it can spell a number too big to hold; written back, it would be lost. */
-function numberNotFinite(value: unknown, path: readonly PropertyKey[]): Failure | null {
-  if (typeof value === 'number' && !Number.isFinite(value)) {
-    return failure('brokenRule', pathText(path), foundText(value), 'a number that can be held')
-  }
-  if (value === null || typeof value !== 'object') return null
-  const entries: Iterable<readonly [PropertyKey, unknown]> = Array.isArray(value)
-    ? value.entries()
-    : Object.entries(value)
-  for (const [key, inner] of entries) {
-    const broken = numberNotFinite(inner, [...path, key])
-    if (broken !== null) return broken
-  }
-  return null
+/** What is not finite could not be written back. */
+function numberNotFinite(value: unknown): Failure | null {
+  const path = notFiniteAt(value)
+  if (path === null) return null
+  return failure('brokenRule', pathText(path), foundText(valueAt(value, path)), 'a number that can be held')
 }
 
 function brokenWorkbookRule(workbook: Workbook): Failure | null {
