@@ -1,4 +1,4 @@
-import { shown } from './shown.ts'
+import { shown, shownWidth } from './shown.ts'
 
 /** One column of a table for reading: its heading and on which side its cells line up. */
 export interface Column {
@@ -9,7 +9,7 @@ export interface Column {
 /** Lines of text in which the columns line up, two spaces apart, the headings first. */
 export function alignedTable(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
   const cells = [columns.map(({ heading }) => heading), ...rows].map((row) => row.map(shown))
-  const widths = columns.map((_, i) => Math.max(...cells.map((row) => width(row[i] ?? ''))))
+  const widths = columns.map((_, i) => Math.max(...cells.map((row) => shownWidth(row[i] ?? ''))))
   const line = (row: readonly string[]): string =>
     columns
       .map(({ align }, i) => padded(row[i] ?? '', widths[i]!, align))
@@ -19,11 +19,6 @@ export function alignedTable(columns: readonly Column[], rows: readonly (readonl
 }
 
 function padded(text: string, toWidth: number, align: Column['align']): string {
-  const space = ' '.repeat(toWidth - width(text))
+  const space = ' '.repeat(toWidth - shownWidth(text))
   return align === 'left' ? text + space : space + text
-}
-
-/** Characters, not code units. */
-function width(text: string): number {
-  return [...text].length
 }

@@ -2,7 +2,7 @@ import { bench } from './bench/bench.ts'
 import { bore } from './bore/bore.ts'
 import { lengths } from './lengths/lengths.ts'
 import type { Command } from './outcome.ts'
-import { shown } from './shown.ts'
+import { shownLine } from './shown.ts'
 import { tables } from './tables/tables.ts'
 
 /** Every command by its name. A new command is a file and a line here. */
@@ -37,12 +37,12 @@ export function runFerrule([name, ...args]: readonly string[]): Run {
   }
   const outcome = command.run(args)
   if (outcome.kind === 'refused') return refusal(outcome.reason)
-  const complaint = outcome.remarks.map((remark) => `${shown(remark)}\n`).join('')
+  const complaint = outcome.remarks.map((remark) => `${shownLine(remark)}\n`).join('')
   return { code: 0, output: outcome.output, complaint }
 }
 
 function refusal(reason: string, more = ''): Run {
-  return { code: 2, output: '', complaint: `ferrule: ${shown(reason)}\n${more}` }
+  return { code: 2, output: '', complaint: `ferrule: ${shownLine(reason)}\n${more}` }
 }
 
 function usage(): string {

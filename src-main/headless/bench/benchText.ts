@@ -9,7 +9,7 @@ import { jobsOf } from '#shared/workbook/commands/benchCommands.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { alignedTable, type Column } from '../alignedTable.ts'
 import { fixed, signedCents } from '../figures.ts'
-import { shown } from '../shown.ts'
+import { shown, shownLine } from '../shown.ts'
 
 /** The bench for reading: each job under its name, what speaks against it first. */
 export function benchText({ slides, readings, pitchChanges }: BenchRecord, workbook: Workbook): string {
@@ -45,7 +45,7 @@ function slideText(slide: BenchSlideRecord): string {
   const all = [...figures, ...range]
   return [
     `Slide ${shown(slide.id)}\n`,
-    ...slide.problems.map(({ message }) => `Problem: ${shown(message)}\n`),
+    ...slide.problems.map(({ message }) => `Problem: ${shownLine(message)}\n`),
     ...(all.length === 0 ? [] : [alignedTable(figureColumns, all)]),
     ...(slide.cuts.length === 0 ? [] : [cutTable(slide)]),
   ].join('')
@@ -106,7 +106,7 @@ function readingsText(record: BenchReadingsRecord, workbook: Workbook, index: nu
   ])
   return [
     `Readings ${shown(record.id)}\n`,
-    ...record.remarks.map(({ message }) => `Remark: ${shown(message)}\n`),
+    ...record.remarks.map(({ message }) => `Remark: ${shownLine(message)}\n`),
     ...(open.length + parts.length === 0 ? [] : [alignedTable(partColumns, [...open, ...parts])]),
     ...(rows.length === 0 ? [] : [alignedTable(readingColumns, rows)]),
   ].join('')
