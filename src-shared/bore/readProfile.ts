@@ -22,6 +22,7 @@ interface Line {
 const millimetres: Readonly<Record<ProfileUnit, number>> = { mm: 1, cm: 10, in: 25.4 }
 const numberPattern = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d+)?$/i
 const mostPoints = 100_000
+const mostCharacters = 5_000_000
 
 /**
  * Reads a measured bore from pasted or CSV text: two columns, distance and diameter, parted by tabs, semicolons,
@@ -32,6 +33,9 @@ const mostPoints = 100_000
  * @example readProfile('x (mm);d (mm)\n0;11,66\n120;13,2')
  */
 export function readProfile(text: string, unit?: ProfileUnit): BoreResult<ReadProfile> {
+  if (text.length > mostCharacters) {
+    return refused('text', `${text.length} characters`, `at most ${mostCharacters} characters`)
+  }
   const lines = text
     .replace(/^\uFEFF/, '')
     .split(/\r\n|\n|\r/)

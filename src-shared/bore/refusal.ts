@@ -35,8 +35,11 @@ export function refused(
   return { ok: false, refusal: { path, found: describeFound(found), expected } }
 }
 
+const longestFound = 60
+
 function describeFound(found: unknown): string {
-  if (typeof found === 'string') return found
+  if (typeof found === 'string')
+    return found.length > longestFound ? `${found.slice(0, longestFound)}…` : found
   if (typeof found === 'number' || found === null || found === undefined) return String(found)
   return JSON.stringify(found) ?? typeof found
 }

@@ -36,6 +36,9 @@ const headings: Readonly<Record<Column, RegExp>> = {
 }
 
 const mostHarmonic = 32
+/** More than any tuner's table has. */
+const mostCharacters = 1_000_000
+const longestShown = 60
 
 /**
  * Reads rows of fingering, harmonic or note, and cents from a spreadsheet's text: tabs, semicolons or commas,
@@ -45,6 +48,9 @@ const mostHarmonic = 32
  * @example pasteReadings('1-3\t4\t12,5', ['1', '2', '3']) // { kind: 'rows', rows: [{ pressed: ['1', '3'], … }] }
  */
 export function pasteReadings(text: string, valveIds: readonly string[]): PasteAnswer {
+  if (text.length > mostCharacters) {
+    return refusal(1, 1, `${text.length} characters`, `at most ${mostCharacters} characters`)
+  }
   const table = pastedTable(text)
   const [first] = table.rows
   const order = first === undefined ? null : orderOf(first.cells)
@@ -111,7 +117,8 @@ function tooMany(separator: PastedTable['separator']): string {
   return separator === ',' ? `${three}; with decimal commas, separate columns by tabs or semicolons` : three
 }
 
-function refusal(row: number, column: number, found: string, expected: string): PasteRefusal {
+function refusal(row: number, column: number, cell: string, expected: string): PasteRefusal {
+  const found = cell.length > longestShown ? `${cell.slice(0, longestShown)}…` : cell
   const shown = found === '' ? 'nothing' : `“${found}”`
   const message = `Row ${row}, column ${column}: found ${shown}, expected ${expected}.`
   return { kind: 'refused', row, column, found, expected, message }

@@ -36,7 +36,7 @@ function splitLine(line: string, separator: string): readonly string[] {
 
 /**
  * A number with a point or a decimal comma, a sign of any shape and perhaps `c` or `cents` behind it; `null` when
- * the text is none, or holds more than one point or comma.
+ * the text is none, holds more than one point or comma, or is too large to be held.
  *
  * @example pastedNumber('−12,5 c') // -12.5
  */
@@ -45,5 +45,6 @@ export function pastedNumber(text: string): number | null {
   if (match === null) return null
   const [, sign = '', figures = ''] = match
   const size = Number(figures.replace(',', '.'))
+  if (!Number.isFinite(size)) return null
   return sign === '' || sign === '+' ? size : 0 - size
 }

@@ -76,8 +76,15 @@ describe('what cannot be read is refused with its line', () => {
     ['a diameter of 0', '0;11\n5;0', 'line 2'],
     ['a thousands separator', '0;11\n1.000,5;12', 'line 2'],
     ['distances out of order', '0;11\n9;12\n5;13\n20;14', 'line 3'],
+    ['a number that no memory holds', '0;11\n1e999;12', 'line 2'],
+    ['a NUL among the numbers', '0;11\n1;1\u00002', 'line 2'],
+    ['text in UTF-16', '\uFFFD\uFFFD0\u0000;\u00001\u0000', 'text'],
+    ['a line of a million signs', `0;11\n1;${'1'.repeat(1e6)}`, 'line 2'],
+    ['five million line ends and more', '\n'.repeat(5_000_001), 'text'],
+    ['more lines than a bore has', '1 1\n'.repeat(100_001), 'text'],
   ])('%s', (_, text, path) => {
     expect(refusal(text)).toMatchObject({ path })
     expect(refusal(text)?.expected).not.toBe('')
+    expect(refusal(text)?.found.length).toBeLessThan(80)
   })
 })

@@ -90,6 +90,21 @@ describe('A paste', () => {
     )
   })
 
+  it('of a hostile kind is refused with its cell, and in few words', () => {
+    const blanks = '\u00a0'.repeat(200_000)
+    for (const [text, row, column] of [
+      [`0\t4\t1${'0'.repeat(400)}`, 1, 3],
+      [`0\t4\t1\n1${blanks}x\t4\t1`, 2, 1],
+      ['0\t4\t0\n'.repeat(170_000), 1, 1],
+      [`0\t4\t0\n1\0\t4\t0`, 2, 1],
+      ['\uFFFD\uFFFD0\0\t\x004\0\t\x001\0', 1, 1],
+    ] as const) {
+      const answer = pasteReadings(text, valves)
+      expect(answer).toMatchObject({ kind: 'refused', row, column })
+      expect(answer.kind === 'refused' && answer.message.length).toBeLessThan(300)
+    }
+  })
+
   it('of any text at all is read or refused', () => {
     fc.assert(
       fc.property(fc.string(), (text) => ['rows', 'refused'].includes(pasteReadings(text, valves).kind)),
