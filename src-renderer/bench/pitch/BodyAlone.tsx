@@ -82,7 +82,7 @@ function bodyAloneModel(
     id,
     name,
     series: place,
-    values: names.map((fingering) => errors[fingering] ?? null),
+    values: names.map((name) => (Object.hasOwn(errors, name) ? (errors[name] ?? null) : null)),
     notes: names,
   })
   return {

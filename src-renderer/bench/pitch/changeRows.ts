@@ -22,7 +22,7 @@ export function changeRows(design: Design, openMm: number, answer: PitchChangeAn
   return [
     row('body', openMm, answer.body),
     ...design.loops.flatMap(({ id, name, lengthMm }) => {
-      const change = answer.loops[id]
+      const change = Object.hasOwn(answer.loops, id) ? answer.loops[id] : undefined
       return change === undefined ? [] : [row(name ?? id, lengthMm, change)]
     }),
   ]

@@ -1,3 +1,4 @@
+import type { Loop } from '../../valves/loop.ts'
 import type { Design } from '../workbook.ts'
 import { type Command, recorded, withDesign, withOptional } from './command.ts'
 
@@ -36,6 +37,12 @@ function withLengths(design: Design, taken: TakenLengths): Design {
       'harmonicOffsetsCents',
       kept.length === 0 ? undefined : Object.fromEntries(kept),
     ),
-    loops: design.loops.map((loop) => ({ ...loop, lengthMm: taken.loopsMm[loop.id] ?? loop.lengthMm })),
+    loops: design.loops.map((loop) => withTakenLength(loop, taken)),
   }
+}
+
+/** Asks for the loop's own entry: one may be called `constructor`. */
+function withTakenLength(loop: Loop, { loopsMm }: TakenLengths): Loop {
+  const lengthMm = Object.hasOwn(loopsMm, loop.id) ? loopsMm[loop.id] : undefined
+  return lengthMm === undefined ? loop : { ...loop, lengthMm }
 }
