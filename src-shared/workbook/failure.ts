@@ -27,7 +27,7 @@ export function pathText(path: readonly PropertyKey[]): string {
   return path.reduce<string>((text, part) => {
     if (typeof part === 'number') return `${text}[${part}]`
     const name = shortened(String(part))
-    if (!/^[\p{L}_$][\p{L}\p{N}_$]*$/u.test(name)) return `${text}[${JSON.stringify(name)}]`
+    if (!/^[\p{L}_$][\p{L}\p{N}_$]*$/u.test(name)) return `${text}[${quoted(name)}]`
     return text === '' ? name : `${text}.${name}`
   }, '')
 }
@@ -39,12 +39,22 @@ export function pathText(path: readonly PropertyKey[]): string {
  */
 export function foundText(value: unknown): string {
   if (value === undefined) return 'nothing'
-  if (typeof value === 'string') return JSON.stringify(shortened(value))
+  if (typeof value === 'string') return quoted(value)
   if (Array.isArray(value)) return `a list of ${value.length}`
   if (value !== null && typeof value === 'object') return 'an object'
   return String(value)
 }
 
+/** Marks that turn the writing round or break the line are spelt out, or they would do so to the message. */
+function quoted(text: string): string {
+  return JSON.stringify(shortened(text)).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, (mark) =>
+    Array.from(
+      { length: mark.length },
+      (_, i) => `\\u${mark.charCodeAt(i).toString(16).padStart(4, '0')}`,
+    ).join(''),
+  )
+}
+
 function shortened(text: string): string {
-  return text.length > 40 ? `${text.slice(0, 40)}…` : text
+  return text.length > 40 ? `${text.slice(0, 40).replace(/[\ud800-\udbff]$/, '')}…` : text
 }

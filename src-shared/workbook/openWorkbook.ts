@@ -52,9 +52,13 @@ function megabytes(bytes: number): string {
   return `${(bytes / (1024 * 1024)).toFixed(1)} MB`
 }
 
+/** How UTF-16 looks when it is taken for UTF-8: its mark unreadable, or every other sign a NUL. */
+const twoBytesASign = /^(?:\uFFFD\uFFFD|[^\0]\0|\0[^\0])/
+
 function parseJson(text: string): Step<unknown> {
-  const utf16 = /^[^\0]?\0[^\0]|^\uFFFD\uFFFD/.test(text)
-  if (utf16) return { failure: failure('notJson', '', 'two bytes for each sign (UTF-16)', 'UTF-8') }
+  if (twoBytesASign.test(text)) {
+    return { failure: failure('notJson', '', 'two bytes for each sign, as in UTF-16', 'text in UTF-8') }
+  }
   const problem = jsonProblem(text)
   if (problem !== null) {
     return { failure: failure('notJson', problem.path, problem.found, problem.expected) }

@@ -36,7 +36,7 @@ function failureOfIssue(raw: Issue | undefined, value: unknown): Failure {
   const issue = innermost(raw)
   const isKey = issue.code === 'invalid_key'
   const expected = isKey ? (issue.issues?.[0]?.message ?? issue.message) : issue.message
-  const found = isKey ? JSON.stringify(String(issue.path.at(-1))) : foundText(valueAt(value, issue.path))
+  const found = isKey ? foundText(String(issue.path.at(-1))) : foundText(valueAt(value, issue.path))
   return failure('brokenRule', pathText(issue.path), found, expected)
 }
 

@@ -1,4 +1,4 @@
-import { pathText } from '../failure.ts'
+import { foundText, pathText } from '../failure.ts'
 import { type JsonPlace, placeAfter, startOfText } from './jsonPlace.ts'
 import { spaceEnd, tokenEnd } from './tokenEnd.ts'
 
@@ -44,7 +44,7 @@ export function jsonProblem(text: string): JsonProblem | null {
 
 function brokenAt(text: string, at: number, place: JsonPlace): JsonProblem {
   const sign = String.fromCodePoint(text.codePointAt(at) ?? 0)
-  const found = at >= text.length ? 'the end too soon' : `${JSON.stringify(sign)} in ${whereText(text, at)}`
+  const found = at >= text.length ? 'the end too soon' : `${foundText(sign)} in ${whereText(text, at)}`
   return { path: pathOf(place), found, expected: wanted }
 }
 
@@ -73,6 +73,9 @@ function tooMuch(place: JsonPlace): JsonProblem | null {
 }
 
 function pathOf({ levels }: JsonPlace, most = levels.length): string {
-  const parts = levels.slice(0, most).map(({ isList, index, key }) => (isList ? Math.max(0, index) : key))
-  return pathText(parts.filter((part) => part !== null))
+  const parts = levels.slice(0, most).flatMap(({ isList, index, key }) => {
+    if (isList) return index < 0 ? [] : [index]
+    return key === null ? [] : [key]
+  })
+  return pathText(parts)
 }
