@@ -9,7 +9,7 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'library', include: ['tests/shared/**/*.test.ts', 'tests/main/**/*.test.ts'] },
+        test: { name: 'library', include: ['tests/{shared,main,proofs}/**/*.test.ts'] },
       },
       {
         extends: true,
