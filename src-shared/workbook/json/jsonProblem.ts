@@ -73,9 +73,9 @@ function tooMuch(place: JsonPlace): JsonProblem | null {
 }
 
 function pathOf({ levels }: JsonPlace, most = levels.length): string {
-  const parts = levels.slice(0, most).flatMap(({ isList, index, key }) => {
-    if (isList) return index < 0 ? [] : [index]
-    return key === null ? [] : [key]
+  const parts = levels.slice(0, most).map(({ isList, index, key }) => {
+    if (!isList) return key
+    return index < 0 ? null : index
   })
-  return pathText(parts)
+  return pathText(parts.filter((part) => part !== null))
 }
