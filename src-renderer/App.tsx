@@ -1,4 +1,5 @@
 import { type DragEvent, lazy, type ReactNode, Suspense, useEffect, useState } from 'react'
+import { KeepingNotices } from './keeping/KeepingNotices.tsx'
 import { useThemeOnPage } from './look/useTheme.ts'
 import { StartPage } from './start/StartPage.tsx'
 import { takeDropped, whenKept } from './state/fileActions.ts'
@@ -25,6 +26,7 @@ export function App(): ReactNode {
   return (
     <div className={dropping ? 'window dropping' : 'window'} {...drop}>
       <FormLink />
+      {hasWorkbook ? <KeepingNotices /> : null}
       <Suspense fallback={null}>{hasWorkbook ? <Workbench /> : <StartPage />}</Suspense>
       <Suspense fallback={null}>
         <Dialogs />

@@ -31,8 +31,8 @@ const printRequest = z.strictObject({
   name,
 })
 
-/** A draft as it comes from the window and as it lies in the user's data. */
-export const draftShape = z.strictObject({ name, text, keptAt: z.number() })
+/** A draft as it comes from the window. */
+export const draftShape = z.strictObject({ name, text, keptAt: z.number(), fileName: name.nullable() })
 
 /** What each question may carry; anything else is refused before the question is looked at. */
 export const payloads: { readonly [Q in Question]: z.ZodType<Readonly<Parameters<Bridge[Q]>>> } = {
@@ -49,5 +49,8 @@ export const payloads: { readonly [Q in Question]: z.ZodType<Readonly<Parameters
   print: z.tuple([printRequest]),
   closeWindow: z.tuple([]),
   keepDraft: z.tuple([draftShape.nullable()]),
-  leftDraft: z.tuple([]),
+  leftDrafts: z.tuple([]),
+  openDraftFile: z.tuple([id]),
+  forgetDraft: z.tuple([id]),
+  readCurrentFile: z.tuple([]),
 }

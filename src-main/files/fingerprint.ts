@@ -17,16 +17,22 @@ export function fingerprintOf(content: Uint8Array, times: FileTimes): Fingerprin
   return { sizeBytes: times.size, modifiedMs: times.mtimeMs, sha256: digest(content) }
 }
 
+/** How a file stands against what was known of it. `changed` carries the time of the change. */
+export type Standing =
+  | { readonly kind: 'same' }
+  | { readonly kind: 'gone' }
+  | { readonly kind: 'changed'; readonly modifiedMs: number }
+
 /**
- * Whether the file at `path` still holds what `known` saw. A file that is gone counts as unchanged: writing it
- * anew loses nothing. A file that was only touched, or copied over with the same content, is unchanged too.
+ * How the file at `path` stands against what `known` saw. A file that was only touched, or copied over with the
+ * same content, is the same. Rejects when a file that is there cannot be read.
  */
-export async function isUnchanged(path: string, known: Fingerprint): Promise<boolean> {
+export async function standingOf(path: string, known: Fingerprint): Promise<Standing> {
   const now = await stat(path).catch(() => null)
-  if (now === null) return true
-  if (now.size === known.sizeBytes && now.mtimeMs === known.modifiedMs) return true
-  if (now.size !== known.sizeBytes) return false
-  return digest(await readFile(path)) === known.sha256
+  if (now === null) return { kind: 'gone' }
+  if (now.size === known.sizeBytes && now.mtimeMs === known.modifiedMs) return { kind: 'same' }
+  const isSame = now.size === known.sizeBytes && digest(await readFile(path)) === known.sha256
+  return isSame ? { kind: 'same' } : { kind: 'changed', modifiedMs: now.mtimeMs }
 }
 
 function digest(content: Uint8Array): string {

@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto'
 import { basename, dirname, join } from 'node:path'
-import type { OpenAnswer, SaveAnswer } from '#shared/bridge/bridge.ts'
+import type { FileChange, OpenAnswer, SaveAnswer } from '#shared/bridge/bridge.ts'
 import { fileNameFor, workbookEnding, workbookLimitBytes } from '#shared/bridge/fileName.ts'
 import type { Fingerprint } from '../files/fingerprint.ts'
-import { isUnchanged } from '../files/fingerprint.ts'
+import { standingOf } from '../files/fingerprint.ts'
 import { inTurn } from '../files/inTurn.ts'
 import { sweepLeftovers } from '../files/leftovers.ts'
 import { readText, tooLarge } from '../files/readText.ts'
@@ -28,6 +28,10 @@ export interface FileDesk {
   /** Throws when nothing was read under `ticket`. */
   adopt(ticket: string): Promise<void>
   release(): Promise<void>
+  /** Reads the current file as it stands now; nothing of what is current changes. */
+  readAgain(): Promise<OpenAnswer>
+  /** What another program did to the current file; `null` when nothing, or when it was answered before. */
+  lookAgain(): Promise<FileChange | null>
   save(text: string, suggestedName: string): Promise<SaveAnswer>
   saveAs(text: string, suggestedName: string): Promise<SaveAnswer>
   currentPath(): string | null
@@ -44,6 +48,7 @@ export function fileDesk(questions: FileQuestions, recent: RecentList, firstFold
   const readFiles = new Map<string, CurrentFile>()
   const queue = inTurn()
   let current: CurrentFile | null = null
+  let told = ''
   let folder = firstFolder
 
   async function openPath(path: string): Promise<OpenAnswer> {
@@ -75,8 +80,26 @@ export function fileDesk(questions: FileQuestions, recent: RecentList, firstFold
 
   async function makeCurrent(file: CurrentFile): Promise<void> {
     current = file
+    told = ''
     folder = dirname(file.path)
     await recent.add(file.path)
+  }
+
+  async function readAgain(): Promise<OpenAnswer> {
+    return current === null
+      ? { kind: 'failed', message: 'There is no file to read.' }
+      : openPath(current.path)
+  }
+
+  async function lookAgain(): Promise<FileChange | null> {
+    if (current === null) return null
+    const standing = await standingOf(current.path, current.fingerprint).catch(() => null)
+    // A file that cannot be looked at now is looked at again when it is written.
+    if (standing === null) return null
+    const found = JSON.stringify(standing)
+    const isNews = standing.kind !== 'same' && found !== told
+    told = found
+    return isNews ? standing.kind : null
   }
 
   async function save(text: string, suggestedName: string): Promise<SaveAnswer> {
@@ -112,6 +135,8 @@ export function fileDesk(questions: FileQuestions, recent: RecentList, firstFold
       queue(async () => {
         current = null
       }),
+    readAgain,
+    lookAgain: () => queue(lookAgain),
     save: (text, name) => queue(() => save(text, name)),
     saveAs: (text, name) => queue(() => saveAs(text, name)),
     currentPath: () => current?.path ?? null,
@@ -119,7 +144,13 @@ export function fileDesk(questions: FileQuestions, recent: RecentList, firstFold
   }
 }
 
-/** A file that cannot be looked at is not known to stand as it was. */
+/**
+ * Whether the file can be written over without a question. One that is gone can: writing it anew loses nothing.
+ * One that cannot be looked at is not known to stand as it was.
+ */
 async function stands(file: CurrentFile): Promise<boolean> {
-  return isUnchanged(file.path, file.fingerprint).catch(() => false)
+  return standingOf(file.path, file.fingerprint).then(
+    ({ kind }) => kind !== 'changed',
+    () => false,
+  )
 }

@@ -14,6 +14,7 @@ import { createWindow, keepPlace, showTitle } from './mainWindow.ts'
 import { emptyState, menuBar } from './menuBar.ts'
 import { printer } from './printing.ts'
 import { placeStoreIn } from './windowPlace.ts'
+import { words } from './words.ts'
 
 export interface Program {
   /** A file came by itself; the window is told once it can listen. */
@@ -81,15 +82,28 @@ export async function startProgram(): Promise<Program> {
     },
     print: printer(contents, exportFile),
     closeWindow: closeNow,
-    keepDraft: (draft) => (draft === null ? drafts.forget() : drafts.keep(draft)),
-    leftDraft: () => drafts.left(),
+    keepDraft: (draft) => (draft === null ? drafts.forget() : drafts.keep(draft, desk.currentPath())),
+    leftDrafts: () => drafts.left(),
+    openDraftFile: async (id) => {
+      const path = await drafts.pathOf(id)
+      return path === null ? { kind: 'failed', message: words.noDraftFile } : desk.openPath(path)
+    },
+    forgetDraft: (id) => drafts.forgetLeft(id),
+    readCurrentFile: () => desk.readAgain(),
   }
   answerQuestions(ipcMain, { contents, isOwnPage }, answers)
 
-  /** The draft stays where it is, so that it is offered again. */
+  /** Coming back to the window is when a person may have changed the file elsewhere. */
+  window.on('focus', async () => {
+    const change = await desk.lookAgain()
+    if (change !== null && !window.isDestroyed()) contents.send(noticeChannel('fileChanged'), change)
+  })
+
+  /** The draft is left behind, so that it is offered again. */
   contents.on('render-process-gone', async (_event, details) => {
     if (details.reason === 'clean-exit') return
     state = emptyState
+    await Promise.all([drafts.leaveBehind(), desk.release()])
     if (await dialogs.openAgain()) contents.reload()
     else window.destroy()
   })

@@ -45,5 +45,6 @@ export const words = {
   replaceDetail: 'The file will hold what you are saving now.',
   goneQuestion: 'The window stopped working.',
   goneDetail: 'Work that was not saved is offered again when the window opens.',
+  noDraftFile: 'The file that this work belongs to is not known.',
   printFailed: (reason: string) => `The page could not be printed (${reason}).`,
 } as const

@@ -1,5 +1,5 @@
 import { contextBridge, ipcRenderer } from 'electron'
-import type { Bridge, MenuCommand, OpenAnswer } from '#shared/bridge/bridge.ts'
+import type { Bridge, FileChange, MenuCommand, OpenAnswer } from '#shared/bridge/bridge.ts'
 import type { Notice, Question } from '../channels/channels.ts'
 import { noticeChannel, questionChannel } from '../channels/channels.ts'
 
@@ -42,7 +42,11 @@ const bridge: Bridge = {
   print: (request) => ask('print', request),
   closeWindow: () => ask('closeWindow'),
   keepDraft: (draft) => ask('keepDraft', draft),
-  leftDraft: () => ask('leftDraft'),
+  leftDrafts: () => ask('leftDrafts'),
+  openDraftFile: (id) => ask('openDraftFile', id),
+  forgetDraft: (id) => ask('forgetDraft', id),
+  readCurrentFile: () => ask('readCurrentFile'),
+  onFileChanged: (listener) => hear<FileChange>('fileChanged', listener),
   onCommand: (listener) => hear<MenuCommand>('command', listener),
   onFile,
 }

@@ -1,7 +1,8 @@
-import type { Bridge, ExportedFile, SaveAnswer, WindowState } from '#shared/bridge/bridge.ts'
+import type { Bridge, ExportedFile, OpenAnswer, SaveAnswer, WindowState } from '#shared/bridge/bridge.ts'
 import { fileNameFor } from '#shared/bridge/fileName.ts'
 import { browserReading } from './browserReading.ts'
 import { browserWriting } from './browserWriting.ts'
+import { fileChanges } from './fileChanges.ts'
 import { keptDraft } from './keptDraft.ts'
 import { keyCommands } from './keyCommands.ts'
 import { printPage } from './paper.ts'
@@ -38,12 +39,26 @@ export function browserBridge(): Bridge {
       draft.forget()
       window.close()
     },
-    keepDraft: async (kept) => (kept === null ? draft.forget() : draft.keep(kept)),
-    leftDraft: draft.left,
+    keepDraft: async (kept) => (kept === null ? draft.forget() : draft.keep(kept, writing.currentRecentId())),
+    leftDrafts: draft.left,
+    openDraftFile: async (id) => {
+      const recentId = draft.recentIdOf(id)
+      return recentId === null ? failed(words.noDraftFile) : reading.openRecent(recentId)
+    },
+    forgetDraft: async (id) => draft.forgetLeft(id),
+    readCurrentFile: async () => {
+      const handle = writing.currentHandle()
+      return handle === null ? failed(words.noDraftFile) : reading.openHandle(handle)
+    },
+    onFileChanged: fileChanges(writing.lookAgain),
     onCommand: keyCommands(),
     // Nothing outside can hand a page a file.
     onFile: () => () => undefined,
   }
+}
+
+function failed(message: string): OpenAnswer {
+  return { kind: 'failed', message }
 }
 
 async function exportFile({ name, mediaType, content }: ExportedFile): Promise<SaveAnswer> {

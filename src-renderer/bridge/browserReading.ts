@@ -17,6 +17,8 @@ export interface BrowserFile {
 export interface BrowserReading {
   open(): Promise<OpenAnswer>
   openRecent(id: string): Promise<OpenAnswer>
+  /** Reads the file behind a handle once more. */
+  openHandle(handle: FileSystemFileHandle): Promise<OpenAnswer>
   recent(): Promise<readonly RecentWorkbook[]>
   /** Throws when nothing was read under `ticket`. */
   take(ticket: string): BrowserFile
@@ -73,7 +75,7 @@ export function browserReading(): BrowserReading {
     return file
   }
 
-  return { open, openRecent, recent, take }
+  return { open, openRecent, openHandle: (handle) => openHandle(handle), recent, take }
 }
 
 function failed(message: string): OpenAnswer {

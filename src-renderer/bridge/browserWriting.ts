@@ -1,7 +1,7 @@
-import type { SaveAnswer } from '#shared/bridge/bridge.ts'
+import type { FileChange, SaveAnswer } from '#shared/bridge/bridge.ts'
 import { fileNameFor, workbookEnding, workbookLimitBytes } from '#shared/bridge/fileName.ts'
 import type { BrowserFile } from './browserReading.ts'
-import { isChanged, writeHandle } from './handles.ts'
+import { isChanged, standingOf, writeHandle } from './handles.ts'
 import { pickersOf, unlessCancelled, workbookTypes } from './pickers.ts'
 import { rememberHandle } from './recentHandles.ts'
 import { download } from './transfer.ts'
@@ -12,15 +12,43 @@ export interface BrowserWriting {
   makeCurrent(file: BrowserFile | null): Promise<void>
   save(text: string, suggestedName: string): Promise<SaveAnswer>
   saveAs(text: string, suggestedName: string): Promise<SaveAnswer>
+  /** What another program did to the current file; `null` when nothing, or when it was answered before. */
+  lookAgain(): Promise<FileChange | null>
+  currentHandle(): FileSystemFileHandle | null
+  /** Names the current file among the recent ones; `null` when it is not there. */
+  currentRecentId(): string | null
 }
 
 export function browserWriting(): BrowserWriting {
   const pickers = pickersOf(window)
   let current: BrowserFile | null = null
+  let recentId: string | null = null
+  let isWriting = false
+  let told: unknown = null
 
   async function makeCurrent(file: BrowserFile | null): Promise<void> {
     current = file
-    if (file?.handle != null) await rememberHandle(file.handle)
+    told = null
+    recentId = file?.handle == null ? null : await rememberHandle(file.handle)
+  }
+
+  /** Between the end of writing and the look at the new time, our own change would pass for another's. */
+  async function whileWriting(write: () => Promise<SaveAnswer>): Promise<SaveAnswer> {
+    isWriting = true
+    return write().finally(() => {
+      isWriting = false
+    })
+  }
+
+  async function lookAgain(): Promise<FileChange | null> {
+    const handle = current?.handle
+    if (isWriting || current === null || handle == null) return null
+    const standing = await standingOf(handle, current.modifiedMs)
+    if (isWriting || standing === null) return null
+    const isNews = standing !== 'same' && standing !== told
+    told = standing
+    if (!isNews) return null
+    return standing === 'gone' ? 'gone' : 'changed'
   }
 
   async function save(text: string, suggestedName: string): Promise<SaveAnswer> {
@@ -55,7 +83,14 @@ export function browserWriting(): BrowserWriting {
     return { kind: 'saved', name }
   }
 
-  return { makeCurrent, save, saveAs }
+  return {
+    makeCurrent,
+    save: (text, name) => whileWriting(() => save(text, name)),
+    saveAs: (text, name) => whileWriting(() => saveAs(text, name)),
+    lookAgain,
+    currentHandle: () => current?.handle ?? null,
+    currentRecentId: () => recentId,
+  }
 }
 
 function contentOf(text: string): Blob {

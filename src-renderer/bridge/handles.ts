@@ -1,5 +1,5 @@
 import type { SaveAnswer } from '#shared/bridge/bridge.ts'
-import { isPermitted } from './pickers.ts'
+import { isPermitted, isReadable } from './pickers.ts'
 import { words } from './words.ts'
 
 /** Writes through a handle. The browser puts the new content in place only when all of it is written. */
@@ -22,6 +22,20 @@ export async function isChanged(handle: FileSystemFileHandle, modifiedMs: number
     (file) => file.lastModified !== modifiedMs,
     () => false,
   )
+}
+
+/** How a file stands against when it was last written here; `null` where it cannot be looked at unasked. */
+export async function standingOf(
+  handle: FileSystemFileHandle,
+  modifiedMs: number,
+): Promise<'same' | 'gone' | number | null> {
+  try {
+    if (!(await isReadable(handle))) return null
+    const { lastModified } = await handle.getFile()
+    return lastModified === modifiedMs ? 'same' : lastModified
+  } catch (error) {
+    return isGone(error) ? 'gone' : null
+  }
 }
 
 export function isGone(error: unknown): boolean {

@@ -42,6 +42,12 @@ export async function unlessCancelled<Answer>(asked: Promise<Answer>): Promise<A
   }
 }
 
+/** Whether the browser allows reading without asking the person. */
+export async function isReadable(handle: FileSystemFileHandle & Permitting): Promise<boolean> {
+  if (handle.queryPermission === undefined) return true
+  return (await handle.queryPermission({ mode: 'read' })) === 'granted'
+}
+
 /** Asks the person where the browser has not been allowed yet; must follow a key or a click. */
 export async function isPermitted(
   handle: FileSystemFileHandle & Permitting,

@@ -16,14 +16,15 @@ export async function recentHandles(): Promise<readonly RecentHandle[]> {
   return (kept ?? []).toSorted((one, other) => other.usedAt - one.usedAt)
 }
 
-/** Puts a file in front of the list, once. */
-export async function rememberHandle(handle: FileSystemFileHandle): Promise<void> {
+/** Puts a file in front of the list, once, and answers its id there. */
+export async function rememberHandle(handle: FileSystemFileHandle): Promise<string> {
   const known = await recentHandles()
   const matches = await Promise.all(known.map((file) => file.handle.isSameEntry(handle).catch(() => false)))
   const id = known[matches.indexOf(true)]?.id ?? crypto.randomUUID()
   const others = known.filter((file) => file.id !== id)
   for (const file of others.slice(longest - 1)) await forgetHandle(file.id)
   await inStore('readwrite', (files) => files.put({ id, name: handle.name, usedAt: Date.now(), handle }))
+  return id
 }
 
 export async function forgetHandle(id: string): Promise<void> {

@@ -9,6 +9,7 @@ export const words = {
   notAllowed: (name: string) => `The browser was not allowed to use “${name}”.`,
   notWritten: (name: string) => `“${name}” could not be written; the file there is unchanged.`,
   notRecent: 'This file is no longer in the list of recent files.',
+  noDraftFile: 'There is no file that can be read again.',
   changed: (name: string) =>
     `“${name}” was changed by another program since it was opened here. Overwrite it with your work?`,
 } as const

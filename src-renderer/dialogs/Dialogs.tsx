@@ -1,4 +1,6 @@
 import type { ReactNode } from 'react'
+import { CompareDialog } from '../keeping/CompareDialog.tsx'
+import { LeftWorkDialog } from '../keeping/LeftWorkDialog.tsx'
 import { AirDialog } from './AirDialog.tsx'
 import { useDialog } from './dialogStore.ts'
 import { HelpDialog } from './HelpDialog.tsx'
@@ -19,6 +21,8 @@ export function Dialogs(): ReactNode {
       {open === 'temperament' ? <TemperamentDialog /> : null}
       {open === 'settings' ? <SettingsDialog /> : null}
       {open === 'help' ? <HelpDialog /> : null}
+      {open === 'leftWork' ? <LeftWorkDialog /> : null}
+      <CompareDialog />
       <UnsavedDialog />
       <TroubleDialog />
     </>

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
-import { save, useFile } from '../state/fileActions.ts'
+import { save, saveAs, useFile } from '../state/fileActions.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
+import { compareWords } from '../words/keeping.ts'
 import { Dialog } from './Dialog.tsx'
 
 /** Something that went wrong, said until it is read. */
@@ -16,6 +17,17 @@ export function TroubleDialog(): ReactNode {
         <button type="button" className="main" onClick={close}>
           Close
         </button>
+        {trouble.canSaveElsewhere === true ? (
+          <button
+            type="button"
+            onClick={() => {
+              close()
+              void saveAs()
+            }}
+          >
+            {compareWords.saveAs}
+          </button>
+        ) : null}
       </div>
     </Dialog>
   )

@@ -11,6 +11,7 @@ export interface DialogState {
     | 'changeSystem'
     | 'temperament'
     | 'settings'
+    | 'leftWork'
 }
 
 export const useDialog = create<DialogState>()(() => ({ open: null }))

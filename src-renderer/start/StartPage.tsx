@@ -1,10 +1,10 @@
 import { type ReactNode, useEffect, useState } from 'react'
-import type { Draft, RecentWorkbook } from '#shared/bridge/bridge.ts'
+import type { RecentWorkbook } from '#shared/bridge/bridge.ts'
 import { examples } from '#shared/workbook/examples/examples.ts'
-import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
-import { openByDialog, openRecent, startWorkbook, useFile } from '../state/fileActions.ts'
+import { LeftWork } from '../keeping/LeftWork.tsx'
+import { openByDialog, openRecent } from '../state/fileActions.ts'
 import { openExample } from './readExample.ts'
 
 /** What stands when nothing is open: new, open, lately used, examples, and work that a crash left behind. */
@@ -17,7 +17,7 @@ export function StartPage(): ReactNode {
           Valve tubing for brass instruments: how far every fingering and note is out, and the tube that would
           put it right.
         </p>
-        <LeftDraft />
+        <LeftWork />
         <div className="startColumns">
           <section aria-labelledby="begin">
             <h2 id="begin">Begin</h2>
@@ -73,40 +73,5 @@ function Recent(): ReactNode {
         ))}
       </ul>
     </>
-  )
-}
-
-/** Work that was never saved, kept from the last time. */
-function LeftDraft(): ReactNode {
-  const [draft, setDraft] = useState<Draft | null>(null)
-  useEffect(() => {
-    void bridge.leftDraft().then(setDraft)
-  }, [])
-  if (draft === null) return null
-  const restore = (): void => {
-    const opened = openWorkbook(draft.text)
-    if (opened.ok) startWorkbook(opened.workbook, { unsaved: true })
-    else
-      useFile.setState({
-        trouble: { title: 'The kept work could not be read', message: opened.failure.message },
-      })
-  }
-  const forget = (): void => {
-    void bridge.keepDraft(null)
-    setDraft(null)
-  }
-  return (
-    <section className="leftDraft" aria-label="Unsaved work">
-      <p>
-        <b>{draft.name === '' ? 'A workbook' : draft.name}</b> was not saved when the program last stopped,{' '}
-        {new Date(draft.keptAt).toLocaleString()}.
-      </p>
-      <button type="button" className="main" onClick={restore}>
-        Restore it
-      </button>
-      <button type="button" onClick={forget}>
-        Forget it
-      </button>
-    </section>
   )
 }

@@ -1,12 +1,14 @@
 import { create } from 'zustand'
 import type { OpenAnswer } from '#shared/bridge/bridge.ts'
+import { recorded } from '#shared/workbook/commands/command.ts'
 import { mostBytes, openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { bridge } from '../bridge/bridge.ts'
+import { keepingWords } from '../words/keeping.ts'
 import { forgetLengths } from './lengthsStore.ts'
 import { useView } from './viewStore.ts'
-import { showWorkbook, useWorkbook } from './workbookStore.ts'
+import { run, showWorkbook, useWorkbook } from './workbookStore.ts'
 
 /** The file behind the workbook, and what is being said or asked about it. */
 export interface FileState {
@@ -23,6 +25,8 @@ export interface FileState {
 export interface Trouble {
   readonly title: string
   readonly message: string
+  /** The work can still be saved somewhere else. */
+  readonly canSaveElsewhere?: boolean
 }
 
 export const useFile = create<FileState>()(() => ({
@@ -66,6 +70,33 @@ function show(workbook: Workbook | null, saved: Workbook | null, fileName: strin
     loopId: null,
     hidden: new Set(),
   })
+}
+
+/** Shows a workbook as its file holds it. The file is current already. */
+export function showOpened(workbook: Workbook, fileName: string): void {
+  show(workbook, workbook, fileName)
+}
+
+/** Shows work kept from before. Where its file is current, the file's version is one undo away. */
+export function showRestored(
+  workbook: Workbook,
+  file: { readonly workbook: Workbook; readonly name: string } | null,
+): void {
+  if (file === null) {
+    show(workbook, null, null)
+    return
+  }
+  show(file.workbook, file.workbook, file.name)
+  if (writeWorkbook(workbook) !== writeWorkbook(file.workbook))
+    run(recorded(keepingWords.restoredStep, () => workbook))
+}
+
+/** Takes over the version that another program wrote to the current file, as a step that can be undone. */
+export function takeOver(workbook: Workbook): void {
+  run(recorded(keepingWords.tookFileStep, () => workbook))
+  useFile.setState({ saved: workbook })
+  if (!workbook.designs.some(({ id }) => id === useView.getState().designId))
+    useView.setState({ designId: workbook.designs[0]?.id ?? null, selection: null, loopId: null })
 }
 
 /** Opens a file by the form's own dialog. */
@@ -136,7 +167,8 @@ async function write(
     return true
   }
   if (answer.kind === 'failed') {
-    useFile.setState({ trouble: { title: 'The workbook was not saved', message: answer.message } })
+    const { message } = answer
+    useFile.setState({ trouble: { title: 'The workbook was not saved', message, canSaveElsewhere: true } })
   }
   return false
 }

@@ -1,8 +1,8 @@
 import { useEffect } from 'react'
 import type { MenuCommand } from '#shared/bridge/bridge.ts'
-import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
+import { useKeeping } from '../keeping/useKeeping.ts'
 import { openByDialog, save, saveAs, takeAnswer, useDirty, useFile, whenKept } from './fileActions.ts'
 import { useHistory } from './history.ts'
 import { redo, undo, useWorkbook } from './workbookStore.ts'
@@ -25,11 +25,9 @@ function nameOfWorkbook(): string {
   return useWorkbook.getState().workbook?.name ?? 'Ferrule'
 }
 
-/** Unsaved work is kept aside this long after the last change, ms. */
-const draftPauseMs = 1000
-
-/** Joins the window to the form it runs in: menus, files that arrive, title and dirty mark, kept drafts. */
+/** Joins the window to the form it runs in: menus, files that arrive, title and dirty mark, kept work. */
 export function useForm(): void {
+  useKeeping()
   const workbook = useWorkbook((state) => state.workbook)
   const fileName = useFile((state) => state.fileName)
   const dirty = useDirty()
@@ -42,12 +40,4 @@ export function useForm(): void {
   useEffect(() => {
     void bridge.showState({ name, dirty, undo: undoName, redo: redoName, hasWorkbook })
   }, [name, hasWorkbook, dirty, undoName, redoName])
-  useEffect(() => {
-    if (workbook === null) return
-    const timer = setTimeout(() => {
-      const draft = { name: workbook.name, text: writeWorkbook(workbook), keptAt: Date.now() }
-      void bridge.keepDraft(dirty ? draft : null)
-    }, draftPauseMs)
-    return () => clearTimeout(timer)
-  }, [workbook, dirty])
 }

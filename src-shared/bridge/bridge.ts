@@ -29,10 +29,20 @@ export interface Bridge {
    * tab that the person opened; it then only stops asking.
    */
   closeWindow(): Promise<void>
-  /** Keeps unsaved work where a crash cannot reach it; `null` forgets it. A clean close forgets it too. */
+  /**
+   * Keeps this window's unsaved work where a crash cannot reach it; `null` forgets it. A clean close forgets it too.
+   * Rejects when it could not be kept.
+   */
   keepDraft(draft: Draft | null): Promise<void>
-  /** Work that a crash left behind, until a draft is kept over it or forgotten. */
-  leftDraft(): Promise<Draft | null>
+  /** Work that crashes left behind, newest first. Each stays until it is forgotten, whatever else is opened. */
+  leftDrafts(): Promise<readonly LeftDraft[]>
+  /** Reads the file that left work belongs to, as it stands now, so that the two can be compared. */
+  openDraftFile(id: string): Promise<OpenAnswer>
+  forgetDraft(id: string): Promise<void>
+  /** Reads the current file as it stands now. */
+  readCurrentFile(): Promise<OpenAnswer>
+  /** The current file was changed or taken away by another program. Each change is told once. */
+  onFileChanged(listener: (change: FileChange) => void): () => void
   onCommand(listener: (command: MenuCommand) => void): () => void
   /**
    * A file arrived by itself: on the command line, from the desktop, by a second start, from the menu's recent
@@ -98,8 +108,19 @@ export interface WindowState {
 }
 
 export interface Draft {
+  /** The workbook's own name. */
   readonly name: string
   readonly text: string
   /** Milliseconds since 1970. */
   readonly keptAt: number
+  /** Name of the file that the work belongs to; `null` when it was never saved. */
+  readonly fileName: string | null
 }
+
+/** A draft that a crash left behind. Its `fileName` is `null` too when this form cannot read the file again. */
+export interface LeftDraft extends Draft {
+  readonly id: string
+}
+
+/** What another program did to the current file. */
+export type FileChange = 'changed' | 'gone'

@@ -7,7 +7,7 @@ import { cleanState, dirtyState } from './harness/bridgeInPage.ts'
 import { bridgeTest as test } from './harness/bridgePage.ts'
 
 type BridgePage = typeof globalThis & { bridgeInForce: Bridge; heard: MenuCommand[]; heldFiles: string[] }
-type Question = Exclude<keyof Bridge, 'form' | 'onCommand' | 'onFile'>
+type Question = Exclude<keyof Bridge, 'form' | 'onCommand' | 'onFile' | 'onFileChanged'>
 
 function ask<Q extends Question>(
   page: Page,
@@ -78,7 +78,7 @@ describe('The browser form of the bridge', () => {
   test('has the members of the desktop form, and says that it is the browser', async ({ form }) => {
     const { page, complaints } = await form.open()
     const members = await page.evaluate(() => Object.keys((globalThis as BridgePage).bridgeInForce).length)
-    expect(members).toBe(17)
+    expect(members).toBe(21)
     expect(await page.evaluate(() => (globalThis as BridgePage).bridgeInForce.form)).toBe('browser')
     expect(complaints).toEqual([])
   })
@@ -237,6 +237,33 @@ describe('Files where the browser gives handles', () => {
     expect(await ask(page, 'saveWorkbook', 'mine 3', 'x')).toMatchObject({ kind: 'saved' })
   })
 
+  test('a file changed by another program is noticed when the person comes back', async ({ form }) => {
+    const { page } = await form.open(withPickers)
+    await choose(page, 'bass.ferrule')
+    await ask(page, 'saveWorkbookAs', 'mine', 'x')
+    await page.evaluate(() => {
+      const told: string[] = []
+      Object.assign(globalThis, { told })
+      ;(globalThis as BridgePage).bridgeInForce.onFileChanged((change) => told.push(change))
+    })
+    const told = () => page.evaluate(() => (globalThis as unknown as { told: string[] }).told)
+    const comeBack = async (): Promise<void> => {
+      await page.evaluate(() => window.dispatchEvent(new Event('focus')))
+      await page.waitForTimeout(100)
+    }
+    await comeBack()
+    expect(await told()).toEqual([])
+    await putFile(page, 'bass.ferrule', 'theirs')
+    await comeBack()
+    await comeBack()
+    expect(await told()).toEqual(['changed'])
+    expect(await ask(page, 'readCurrentFile')).toMatchObject({ kind: 'opened', text: 'theirs' })
+    await page.evaluate(async () => (await navigator.storage.getDirectory()).removeEntry('bass.ferrule'))
+    await comeBack()
+    await comeBack()
+    expect(await told()).toEqual(['changed', 'gone'])
+  })
+
   test('a recent file that is gone is told, and dropped', async ({ form }) => {
     const { page } = await form.open(withPickers)
     await choose(page, 'bass.ferrule')
@@ -252,7 +279,7 @@ describe('Files where the browser gives handles', () => {
 })
 
 describe('Unsaved work in the browser', () => {
-  const draft = { name: 'Bass in F', text: 'unsaved', keptAt: 1_000 }
+  const draft = { name: 'Bass in F', text: 'unsaved', keptAt: 1_000, fileName: null }
 
   test('the browser asks before a page with unsaved work is left, and only then', async ({ form }) => {
     const { page } = await form.open()
@@ -273,22 +300,21 @@ describe('Unsaved work in the browser', () => {
     expect(questions).toBe(1)
   })
 
-  test('a draft outlives its tab, is offered to the next, and goes when it is forgotten', async ({
-    form,
-  }) => {
+  test('a draft outlives its tab, is offered to the next until it is forgotten', async ({ form }) => {
     const first = (await form.open()).page
-    expect(await ask(first, 'leftDraft')).toBeNull()
+    expect(await ask(first, 'leftDrafts')).toEqual([])
     await ask(first, 'keepDraft', draft)
     await first.close()
 
     const second = (await form.open()).page
-    await expect.poll(() => ask(second, 'leftDraft')).toEqual(draft)
-    await second.reload()
-    await expect.poll(() => ask(second, 'leftDraft')).toEqual(draft)
+    await expect.poll(() => ask(second, 'leftDrafts')).toMatchObject([draft])
+    await ask(second, 'keepDraft', { ...draft, text: 'another' })
     await ask(second, 'keepDraft', null)
-    expect(await ask(second, 'leftDraft')).toBeNull()
     await second.reload()
-    expect(await ask(second, 'leftDraft')).toBeNull()
+    await expect.poll(() => ask(second, 'leftDrafts')).toMatchObject([draft])
+    const [left] = await ask(second, 'leftDrafts')
+    await ask(second, 'forgetDraft', left?.id ?? '')
+    expect(await ask(second, 'leftDrafts')).toEqual([])
   })
 
   test('a draft of a tab that is still open is not offered to another', async ({ form }) => {
@@ -296,15 +322,34 @@ describe('Unsaved work in the browser', () => {
     await ask(first, 'keepDraft', draft)
     const second = (await form.open()).page
     await ask(second, 'keepDraft', { ...draft, text: 'another' })
-    expect(await ask(second, 'leftDraft')).toMatchObject({ text: 'another' })
-    expect(await ask(first, 'leftDraft')).toEqual(draft)
+    expect(await ask(second, 'leftDrafts')).toEqual([])
+    expect(await ask(first, 'leftDrafts')).toEqual([])
+  })
+
+  test('a draft whose file has a handle is joined to it, and the file is read as it stands', async ({
+    form,
+  }) => {
+    const first = (await form.open(withPickers)).page
+    await choose(first, 'bass.ferrule')
+    await ask(first, 'saveWorkbookAs', 'saved', 'x')
+    await ask(first, 'keepDraft', { ...draft, fileName: 'bass.ferrule' })
+    await first.close()
+
+    const second = (await form.open(withPickers)).page
+    await expect.poll(() => ask(second, 'leftDrafts')).toMatchObject([{ fileName: 'bass.ferrule' }])
+    const [left] = await ask(second, 'leftDrafts')
+    expect(await ask(second, 'openDraftFile', left?.id ?? '')).toMatchObject({
+      kind: 'opened',
+      text: 'saved',
+    })
+    expect(await ask(second, 'openDraftFile', 'unknown')).toMatchObject({ kind: 'failed' })
   })
 
   test('a draft that the browser has no room for is refused, not lost silently', async ({ form }) => {
     const { page } = await form.open()
     const keeping = page.evaluate(() => {
       const { bridgeInForce } = globalThis as BridgePage
-      return bridgeInForce.keepDraft({ name: '', text: 'x'.repeat(12_000_000), keptAt: 0 })
+      return bridgeInForce.keepDraft({ name: '', text: 'x'.repeat(12_000_000), keptAt: 0, fileName: null })
     })
     await expect(keeping).rejects.toThrow(/quota/i)
   })

@@ -1,11 +1,13 @@
-import { readFile, writeFile } from 'node:fs/promises'
+import { readdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect } from 'vitest'
 import { ask, cleanState, dirtyState, heardCommand, listen } from './harness/bridgeInPage.ts'
 import type { Desktop } from './harness/desktop.ts'
 import { inDouble } from './harness/onDesktops.ts'
 
-const draft = { name: 'Bass in F', text: 'unsaved', keptAt: 1_000 }
+const draft = { name: 'Bass in F', text: 'unsaved', keptAt: 1_000, fileName: null }
+
+const draftFiles = (desktop: Desktop): Promise<readonly string[]> => readdir(join(desktop.userData, 'drafts'))
 
 const isOpen = (desktop: Desktop): Promise<boolean> =>
   desktop.inMain(({ BrowserWindow }) => BrowserWindow.getAllWindows().length === 1, null)
@@ -29,7 +31,7 @@ inDouble('Closing', (test) => {
       buttons: ['Save', "Don't save", 'Cancel'],
     })
     expect(await isOpen(desktop)).toBe(true)
-    expect(await ask(desktop.page, 'leftDraft')).toEqual(draft)
+    expect(await draftFiles(desktop)).toHaveLength(1)
   })
 
   test("“Don't save” closes and forgets the draft", async ({ open }) => {
@@ -39,7 +41,7 @@ inDouble('Closing', (test) => {
     await desktop.answerMessage("Don't save")
     await desktop.pressClose()
     expect(await desktop.ended).toBe(0)
-    await expect(readFile(join(desktop.userData, 'draft.json'))).rejects.toThrow('ENOENT')
+    expect(await draftFiles(desktop)).toEqual([])
   })
 
   test('“Save” lets the window save, and then close', async ({ open, folder }) => {
@@ -91,23 +93,49 @@ inDouble('Closing', (test) => {
 })
 
 inDouble('A crash', (test) => {
-  test('leaves the draft for the next run', async ({ open }) => {
+  test('leaves the draft for the next run, until it is forgotten there', async ({ open }) => {
     const first = await open({ bare: true })
-    expect(await ask(first.page, 'leftDraft')).toBeNull()
+    expect(await ask(first.page, 'leftDrafts')).toEqual([])
     await ask(first.page, 'showState', dirtyState)
     await ask(first.page, 'keepDraft', draft)
     await first.kill()
 
     const second = await open({ bare: true, userData: first.userData })
-    expect(await ask(second.page, 'leftDraft')).toEqual(draft)
+    const [left] = await ask(second.page, 'leftDrafts')
+    expect(left).toMatchObject(draft)
+    await ask(second.page, 'keepDraft', { ...draft, text: 'of the second run' })
     await ask(second.page, 'keepDraft', null)
-    expect(await ask(second.page, 'leftDraft')).toBeNull()
+    expect(await ask(second.page, 'leftDrafts')).toHaveLength(1)
+    await ask(second.page, 'forgetDraft', left?.id ?? '')
+    expect(await ask(second.page, 'leftDrafts')).toEqual([])
+  })
+
+  test('leaves the draft joined to its file, which is read as it stands now', async ({ open, folder }) => {
+    const path = join(folder, 'bass.ferrule')
+    const first = await open({ bare: true })
+    await first.answerFile('showSaveDialog', path)
+    await ask(first.page, 'saveWorkbookAs', 'saved', 'x')
+    await ask(first.page, 'keepDraft', { ...draft, fileName: 'bass.ferrule' })
+    await first.kill()
+
+    const second = await open({ bare: true, userData: first.userData })
+    const [left] = await ask(second.page, 'leftDrafts')
+    const answer = await ask(second.page, 'openDraftFile', left?.id ?? '')
+    expect(answer).toMatchObject({ kind: 'opened', name: 'bass.ferrule', text: 'saved' })
+    await ask(second.page, 'adoptFile', answer.kind === 'opened' ? answer.ticket : '')
+    expect(await ask(second.page, 'saveWorkbook', 'restored', 'x')).toMatchObject({ kind: 'saved' })
+    expect(await readFile(path, 'utf8')).toBe('restored')
+    expect(await ask(second.page, 'openDraftFile', 'unknown')).toMatchObject({ kind: 'failed' })
   })
 
   test('a draft that is not one any more is no draft', async ({ open }) => {
     const first = await open({ bare: true })
-    await writeFile(join(first.userData, 'draft.json'), '{"name":"x","text":')
-    expect(await ask(first.page, 'leftDraft')).toBeNull()
+    await ask(first.page, 'keepDraft', draft)
+    const [name = ''] = await draftFiles(first)
+    await first.kill()
+    await writeFile(join(first.userData, 'drafts', name), '{"name":"x","text":')
+    const second = await open({ bare: true, userData: first.userData })
+    expect(await ask(second.page, 'leftDrafts')).toEqual([])
   })
 
   test('of the page alone opens the page again, with its draft', async ({ open }) => {
@@ -121,7 +149,7 @@ inDouble('A crash', (test) => {
       contents?.emit('render-process-gone', {}, { reason: 'crashed', exitCode: 5 })
     }, null)
     await loadedAgain
-    expect(await ask(desktop.page, 'leftDraft')).toEqual(draft)
+    expect(await ask(desktop.page, 'leftDrafts')).toMatchObject([draft])
     await desktop.pressClose()
     expect(await desktop.ended).toBe(0)
   })

@@ -1,7 +1,15 @@
 import { chmod, readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect } from 'vitest'
-import { ask, cleanState, dirtyState, heardCommand, heardFile, listen } from './harness/bridgeInPage.ts'
+import {
+  ask,
+  cleanState,
+  dirtyState,
+  heardChange,
+  heardCommand,
+  heardFile,
+  listen,
+} from './harness/bridgeInPage.ts'
 import type { Desktop } from './harness/desktop.ts'
 import { inDouble } from './harness/onDesktops.ts'
 import { startSecond } from './harness/openDouble.ts'
@@ -193,6 +201,27 @@ inDouble('Saving', (test) => {
     })
     expect(await readFile(other, 'utf8')).toBe('mine 4')
     expect(await readFile(`${other}~`, 'utf8')).toBe('theirs again')
+  })
+
+  test('a file changed by another program is noticed when the person comes back', async ({
+    open,
+    folder,
+  }) => {
+    const desktop = await open({ bare: true })
+    const comeBack = () =>
+      desktop.inMain(({ BrowserWindow }) => void BrowserWindow.getAllWindows()[0]?.emit('focus'), null)
+    const path = join(folder, 'bass.ferrule')
+    await saveNew(desktop, path, 'mine')
+    await listen(desktop.page)
+    await comeBack()
+    await writeFile(path, 'theirs')
+    await comeBack()
+    expect(await heardChange(desktop.page)).toBe('changed')
+    expect(await ask(desktop.page, 'readCurrentFile')).toMatchObject({ kind: 'opened', text: 'theirs' })
+    await comeBack()
+    await rm(path)
+    await comeBack()
+    expect(await heardChange(desktop.page)).toBe('gone')
   })
 
   test('a file that cannot be written gives a sentence and stays as it was', async ({ open, folder }) => {

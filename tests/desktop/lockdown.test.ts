@@ -263,7 +263,12 @@ inDouble('What the system would ask the program', (test) => {
         control.askFrom(frame, 'ferrule:adoptFile', '/etc/passwd', 'more'),
         control.askFrom(frame, 'ferrule:showState', { name: 'x' }),
         control.askFrom(frame, 'ferrule:print', { to: 'printer', paper: 'A3', landscape: false, name: '' }),
-        control.askFrom(frame, 'ferrule:keepDraft', { name: '', text: '', keptAt: Number.NaN }),
+        control.askFrom(frame, 'ferrule:keepDraft', {
+          name: '',
+          text: '',
+          keptAt: Number.NaN,
+          fileName: null,
+        }),
         control.askFrom(frame, 'ferrule:exportFile', { name: 'x', mediaType: 'x', content: [1, 2] }),
         control.askFrom(frame, 'ferrule:openRecent', 7),
       ]

@@ -9,14 +9,18 @@ onDesktops('What the page is given', (test) => {
       'clearRecent',
       'closeWindow',
       'exportFile',
+      'forgetDraft',
       'form',
       'keepDraft',
-      'leftDraft',
+      'leftDrafts',
       'onCommand',
       'onFile',
+      'onFileChanged',
+      'openDraftFile',
       'openRecent',
       'openWorkbook',
       'print',
+      'readCurrentFile',
       'recentWorkbooks',
       'releaseFile',
       'saveWorkbook',
@@ -42,7 +46,7 @@ onDesktops('What the page is given', (test) => {
         isSame: ferrule.saveWorkbook === before,
       }
     })
-    expect(kinds).toEqual({ form: 'desktop', functions: 16, isSame: true })
+    expect(kinds).toEqual({ form: 'desktop', functions: 20, isSame: true })
   })
 
   test('neither Node nor Electron can be reached from the page', async ({ desktop: { page } }) => {

@@ -1,14 +1,15 @@
 import type { Page } from 'playwright-core'
-import type { Bridge, MenuCommand, OpenAnswer, WindowState } from '#shared/bridge/bridge.ts'
+import type { Bridge, FileChange, MenuCommand, OpenAnswer, WindowState } from '#shared/bridge/bridge.ts'
 
 /** The page as these tests use it, in place of the window: what it heard is kept on the page itself. */
 type HeardPage = typeof globalThis & {
   ferrule: Bridge
   heardCommands: MenuCommand[]
   heardFiles: OpenAnswer[]
+  heardChanges: FileChange[]
 }
 
-type Question = Exclude<keyof Bridge, 'form' | 'onCommand' | 'onFile'>
+type Question = Exclude<keyof Bridge, 'form' | 'onCommand' | 'onFile' | 'onFileChanged'>
 
 /** Asks the bridge from inside the page. */
 export function ask<Q extends Question>(
@@ -34,8 +35,10 @@ export function listen(page: Page): Promise<void> {
     const heard = globalThis as HeardPage
     heard.heardCommands = []
     heard.heardFiles = []
+    heard.heardChanges = []
     heard.ferrule.onCommand((command) => heard.heardCommands.push(command))
     heard.ferrule.onFile((answer) => heard.heardFiles.push(answer))
+    heard.ferrule.onFileChanged((change) => heard.heardChanges.push(change))
   })
 }
 
@@ -47,6 +50,11 @@ export async function heardCommand(page: Page): Promise<MenuCommand> {
 export async function heardFile(page: Page): Promise<OpenAnswer> {
   const heard = await page.waitForFunction(() => (globalThis as HeardPage).heardFiles.shift())
   return (await heard.jsonValue()) as OpenAnswer
+}
+
+export async function heardChange(page: Page): Promise<FileChange> {
+  const heard = await page.waitForFunction(() => (globalThis as HeardPage).heardChanges.shift())
+  return (await heard.jsonValue()) as FileChange
 }
 
 export const cleanState: WindowState = {

@@ -2,7 +2,7 @@ import { readFile, rm, stat, utimes, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect } from 'vitest'
 import type { Fingerprint } from '../../../src-main/files/fingerprint.ts'
-import { fingerprintOf, isUnchanged } from '../../../src-main/files/fingerprint.ts'
+import { fingerprintOf, standingOf } from '../../../src-main/files/fingerprint.ts'
 import { test } from '../../folder.ts'
 
 async function seen(path: string, text: string): Promise<Fingerprint> {
@@ -11,23 +11,23 @@ async function seen(path: string, text: string): Promise<Fingerprint> {
 }
 
 describe('Noticing a change from outside', () => {
-  test('a file left alone is unchanged', async ({ folder }) => {
+  test('a file left alone is the same', async ({ folder }) => {
     const path = join(folder, 'x')
-    expect(await isUnchanged(path, await seen(path, 'text'))).toBe(true)
+    expect(await standingOf(path, await seen(path, 'text'))).toEqual({ kind: 'same' })
   })
 
-  test('a file that is gone counts as unchanged: writing it loses nothing', async ({ folder }) => {
+  test('a file that is gone is told from one that was changed', async ({ folder }) => {
     const path = join(folder, 'x')
     const known = await seen(path, 'text')
     await rm(path)
-    expect(await isUnchanged(path, known)).toBe(true)
+    expect(await standingOf(path, known)).toEqual({ kind: 'gone' })
   })
 
-  test('a file that was only touched is unchanged', async ({ folder }) => {
+  test('a file that was only touched is the same', async ({ folder }) => {
     const path = join(folder, 'x')
     const known = await seen(path, 'text')
     await utimes(path, 1, 1)
-    expect(await isUnchanged(path, known)).toBe(true)
+    expect(await standingOf(path, known)).toEqual({ kind: 'same' })
   })
 
   test('other content is a change, of the same length too', async ({ folder }) => {
@@ -35,8 +35,8 @@ describe('Noticing a change from outside', () => {
     const known = await seen(path, 'text')
     await writeFile(path, 'test')
     await utimes(path, 1, 1)
-    expect(await isUnchanged(path, known)).toBe(false)
+    expect(await standingOf(path, known)).toEqual({ kind: 'changed', modifiedMs: 1000 })
     await writeFile(path, 'longer text')
-    expect(await isUnchanged(path, known)).toBe(false)
+    expect(await standingOf(path, known)).toMatchObject({ kind: 'changed' })
   })
 })

@@ -1,0 +1,19 @@
+import type { ReactNode } from 'react'
+import { Dialog } from '../dialogs/Dialog.tsx'
+import { closeDialog } from '../dialogs/dialogStore.ts'
+import { keepingWords } from '../words/keeping.ts'
+import { LeftWork } from './LeftWork.tsx'
+
+/** Left work, where a workbook is open already. */
+export function LeftWorkDialog(): ReactNode {
+  return (
+    <Dialog title={keepingWords.heading} onClose={closeDialog} wide>
+      <LeftWork onActed={closeDialog} />
+      <div className="buttons">
+        <button type="button" onClick={closeDialog}>
+          {keepingWords.close}
+        </button>
+      </div>
+    </Dialog>
+  )
+}
