@@ -4,6 +4,7 @@ import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { type Candidate, type Note, playedCandidate } from '#shared/tuning/notes.ts'
 import { chooseFingering } from '#shared/workbook/commands/designCommands.ts'
 import { Segments } from '../fields/Choice.tsx'
+import { useListen } from '../listen/listenStore.ts'
 import { type DerivedDesign, useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { type Selection, select, useView } from '../state/viewStore.ts'
@@ -164,11 +165,13 @@ function CandidateCell({ derived, note, candidate }: CandidateCellProps): ReactN
         onClick={() => select(cell)}
         onDoubleClick={choose}
         onKeyDown={(event) => {
-          if (event.key !== 'c') return
+          if (event.key !== 'c' && event.key !== 'l') return
           event.preventDefault()
-          choose()
+          if (event.key === 'c') return choose()
+          select(cell)
+          useListen.setState({ open: true })
         }}
-        title={`Harmonic ${candidate.harmonic}, ${plainFigure(candidate.hz, 2)} Hz. Double-click or press C to ${chosen ? 'go back to the usual' : 'choose'}.`}
+        title={`Harmonic ${candidate.harmonic}, ${plainFigure(candidate.hz, 2)} Hz. Double-click or press C to ${chosen ? 'go back to the usual' : 'choose'}, L to listen.`}
       >
         <b>{candidate.fingering}</b>
         <i className="partial">{candidate.harmonic}</i>

@@ -3,6 +3,7 @@ import { lengthText } from '#shared/quantity/figures.ts'
 import { liesInRoute } from '#shared/valves/gate.ts'
 import { bitsOf, routing } from '#shared/valves/route.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
+import { ListenFold } from '../listen/ListenFold.tsx'
 import { type DerivedDesign, useSelectedDesign, useWarnings } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { type Selection, useView } from '../state/viewStore.ts'
@@ -44,6 +45,7 @@ export function Tubing(): ReactNode {
         <Warnings derived={derived} />
       </div>
       <AccountPanel derived={derived} selection={selection} />
+      <ListenFold derived={derived} selection={selection} />
     </aside>
   )
 }

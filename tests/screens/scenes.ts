@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
 import { benchScenes } from './benchScenes.ts'
 import { lengthsScenes } from './lengthsScenes.ts'
+import { listenScenes } from './listenScenes.ts'
 
 /** One thing to look at: how to get there from the start page. */
 export interface Scene {
@@ -179,4 +180,5 @@ export const scenes: readonly Scene[] = [
   },
   ...lengthsScenes,
   ...benchScenes,
+  ...listenScenes,
 ]
