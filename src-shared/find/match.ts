@@ -1,0 +1,34 @@
+import { folded } from './fold.ts'
+import { matchOfWord, type WordMatch } from './wordMatch.ts'
+
+/** How well a text fits what was typed. */
+export interface Match {
+  /** 0 for the best; larger is worse. */
+  readonly cost: number
+  /** Places of the text that were meant, in order. */
+  readonly places: readonly number[]
+}
+
+/**
+ * Whether a text is what is looked for. Every typed word must be found somewhere in it, in any order: at the start
+ * of a word of the text, as the first letters of its words, within a word, with one letter missing, too many,
+ * wrong or exchanged, or as letters that follow in order; the costs are in that order. Typed nothing, everything
+ * fits alike.
+ *
+ * @returns `null` when it does not fit
+ * @example matchOf('leg sp', 'Leg spacing')?.places // [0, 1, 2, 4, 5]
+ */
+export function matchOf(typed: string, text: string): Match | null {
+  const words = folded(typed).split(/\s+/).filter(Boolean)
+  const whole = folded(text)
+  const found: WordMatch[] = []
+  for (const word of words) {
+    const match = matchOfWord(word, whole)
+    if (match === null) return null
+    found.push(match)
+  }
+  const places = [...new Set(found.flatMap((match) => match.places))].sort((a, b) => a - b)
+  // Of texts that fit alike, the shorter is the likelier to be meant.
+  const cost = found.reduce((sum, match) => sum + match.cost, 0) + (words.length > 0 ? text.length / 1000 : 0)
+  return { cost, places }
+}
