@@ -1,0 +1,72 @@
+import { type ReactNode, useRef } from 'react'
+import { keepExport } from '../bench/sheet/keepExport.ts'
+import '../look/out.css'
+import { useFile } from '../state/fileActions.ts'
+import { pictureWords as words } from '../words/picture.ts'
+import { withFaces } from './faces.ts'
+import { pngOf } from './pixels.ts'
+import { selfContained } from './selfContained.ts'
+
+interface PictureOutProps {
+  /** Name of the file, without its ending. */
+  readonly name: string
+  /** What the picture shows, for its title; the name when absent. */
+  readonly title?: string
+  /** The picture as an SVG document, where it is not an `<svg>` of the page. */
+  readonly svg?: () => string
+  readonly children: ReactNode
+}
+
+/**
+ * Lets a person save the picture inside: as SVG, with its own colours and faces, and as PNG of twice its size.
+ *
+ *     <PictureOut name="Resonances" title="Input impedance of the bass in F"><svg …/></PictureOut>
+ */
+export function PictureOut({ name, title, svg, children }: PictureOutProps): ReactNode {
+  const place = useRef<HTMLDivElement>(null)
+  const document = (): Promise<string> | null => {
+    const picture = svg === undefined ? largestPicture(place.current) : null
+    if (svg !== undefined) return withFaces(svg())
+    return picture === null ? null : withFaces(selfContained(picture, title ?? name))
+  }
+  const keepSvg = async (): Promise<void> => {
+    const content = await document()
+    if (content !== null) await keepExport({ name: `${name}.svg`, mediaType: 'image/svg+xml', content })
+  }
+  const keepPng = async (): Promise<void> => {
+    const drawn = await document()
+    const content = drawn === null ? null : await pngOf(drawn)
+    if (content !== null) return keepExport({ name: `${name}.png`, mediaType: 'image/png', content })
+    useFile.setState({ trouble: { title: words.failed(name), message: words.notDrawn } })
+  }
+  return (
+    <div className="pictureOut" ref={place}>
+      {children}
+      {/* biome-ignore lint/a11y/useSemanticElements: two buttons are no fieldset */}
+      <div className="outButtons" role="group" aria-label={words.group(name)}>
+        <span aria-hidden="true">{words.picture}</span>
+        <button type="button" className="quiet" aria-label={words.svg(name)} onClick={() => void keepSvg()}>
+          SVG
+        </button>
+        <button type="button" className="quiet" aria-label={words.png(name)} onClick={() => void keepPng()}>
+          PNG
+        </button>
+      </div>
+    </div>
+  )
+}
+
+/** The picture itself, not the marks of its key. */
+function largestPicture(place: HTMLElement | null): SVGSVGElement | null {
+  const area = (picture: SVGSVGElement): number => {
+    const { width, height } = picture.getBoundingClientRect()
+    return width * height
+  }
+  const all = [...(place?.querySelectorAll('svg') ?? [])].filter(
+    (svg) => svg.parentElement?.closest('svg') === null,
+  )
+  return all.reduce<SVGSVGElement | null>(
+    (most, each) => (most === null || area(each) > area(most) ? each : most),
+    null,
+  )
+}

@@ -1,0 +1,9 @@
+/** What is said about saving a picture. */
+export const pictureWords = {
+  picture: 'Picture',
+  group: (name: string) => `Save picture: ${name}`,
+  svg: (name: string) => `Save picture as SVG: ${name}`,
+  png: (name: string) => `Save picture as PNG: ${name}`,
+  failed: (name: string) => `${name} was not kept`,
+  notDrawn: 'The browser could not draw the picture as pixels.',
+} as const
