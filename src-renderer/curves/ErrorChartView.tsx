@@ -11,8 +11,11 @@ import {
 import { signedCents } from '#shared/quantity/figures.ts'
 import 'uplot/dist/uPlot.min.css'
 import { useTheme } from '../look/useTheme.ts'
+import { onLightPaper } from '../picture/lightPaper.ts'
+import { PictureOut } from '../picture/PictureOut.tsx'
 import { fitted, labelLinePx, linesOf, narrowestChartPx } from './categoryLabels.ts'
 import type { ChartModel, ChartPoint } from './chartModel.ts'
+import { chartSvg } from './chartSvg.ts'
 import { type ErrorChart, mountErrorChart } from './errorChart.ts'
 import { inksAt } from './inkOfTheme.ts'
 
@@ -24,6 +27,10 @@ interface ErrorChartViewProps {
 
 /** Lines of the labels that the chart's usual height has room for. */
 const usualLabelLines = 4
+
+/** Least width of a saved picture, and height of its plot, px. */
+const leastPicturePx = 720
+const picturePlotPx = 320
 
 /** The error chart with what surrounds it: size, theme, pointer, keyboard and what a screen reader hears. */
 export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps): ReactNode {
@@ -73,38 +80,44 @@ export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps)
     chart.current?.pointAt(event.clientX, event.clientY) ?? null
   const place = pointed === null ? null : (chart.current?.place(pointed) ?? null)
 
+  const drawn = (): string => {
+    const size = { widthPx: Math.max(chartWidth, leastPicturePx), plotPx: picturePlotPx }
+    return onLightPaper(() => chartSvg(model, inksAt(host.current ?? document.body), size))
+  }
   return (
-    <div className="chartFrame" ref={frame}>
-      {/* biome-ignore lint/a11y/useSemanticElements: a chart is no fieldset */}
-      <div
-        className="chart"
-        role="group"
-        aria-roledescription="chart"
-        aria-label={`${model.title}, cents. Arrow keys read the values, Enter shows the account.`}
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: its values are read and picked with the keyboard
-        tabIndex={0}
-        onKeyDown={key}
-        onBlur={() => setPointed(null)}
-        onPointerMove={(event) => setPointed((present) => sameOr(present, at(event)))}
-        onPointerLeave={() => setPointed(null)}
-        onClick={(event) => {
-          const point = chart.current?.pointAt(event.clientX, event.clientY)
-          if (point) onPick(point)
-        }}
-      >
+    <PictureOut name={model.title} svg={drawn}>
+      <div className="chartFrame" ref={frame}>
+        {/* biome-ignore lint/a11y/useSemanticElements: a chart is no fieldset */}
         <div
-          className="plot"
-          ref={host}
-          style={{ width: chartWidth || undefined, height: `calc(var(--plotHeight) + ${tallerPx}px)` }}
-        />
-        {place === null || pointed === null ? null : (
-          <Tip model={model} point={pointed} {...place} width={chartWidth} />
-        )}
+          className="chart"
+          role="group"
+          aria-roledescription="chart"
+          aria-label={`${model.title}, cents. Arrow keys read the values, Enter shows the account.`}
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: its values are read and picked with the keyboard
+          tabIndex={0}
+          onKeyDown={key}
+          onBlur={() => setPointed(null)}
+          onPointerMove={(event) => setPointed((present) => sameOr(present, at(event)))}
+          onPointerLeave={() => setPointed(null)}
+          onClick={(event) => {
+            const point = chart.current?.pointAt(event.clientX, event.clientY)
+            if (point) onPick(point)
+          }}
+        >
+          <div
+            className="plot"
+            ref={host}
+            style={{ width: chartWidth || undefined, height: `calc(var(--plotHeight) + ${tallerPx}px)` }}
+          />
+          {place === null || pointed === null ? null : (
+            <Tip model={model} point={pointed} {...place} width={chartWidth} />
+          )}
+        </div>
+        <p className="unseen" aria-live="polite">
+          {pointed === null ? '' : spoken(model, pointed)}
+        </p>
       </div>
-      <p className="unseen" aria-live="polite">
-        {pointed === null ? '' : spoken(model, pointed)}
-      </p>
-    </div>
+    </PictureOut>
   )
 }
 

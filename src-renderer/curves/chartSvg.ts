@@ -1,0 +1,214 @@
+import { signedCents } from '#shared/quantity/figures.ts'
+import { markerPath } from '../look/SeriesMark.tsx'
+import { seriesLook } from '../look/seriesLook.ts'
+import { svgElement as element, escaped } from '../picture/svgElement.ts'
+import { fitted, labelLinePx, linesOf, narrowestChartPx } from './categoryLabels.ts'
+import { type ChartModel, type ChartSeries, centsRange } from './chartModel.ts'
+import { roundValues } from './chartScale.ts'
+import type { Inks } from './inkOfTheme.ts'
+
+/** Room at the left for the figures of the scale, at the right, and for the plot itself, px. */
+const leftPx = 58
+const rightPx = 14
+const titlePx = 30
+const keyLinePx = 20
+const unitPx = 24
+
+/** Size of a chart's picture, px; it becomes wider where its labels need the room. */
+export interface ChartSize {
+  readonly widthPx: number
+  /** Of the plot, without title, key and labels. */
+  readonly plotPx: number
+}
+
+/** Where things stand on the picture. */
+interface Frame {
+  readonly widthPx: number
+  readonly topPx: number
+  readonly bottomPx: number
+  readonly range: readonly [number, number]
+  readonly x: (category: number) => number
+  readonly y: (cents: number) => number
+}
+
+/** The error chart as an SVG document: title, key, scale, tolerance band, doubt, lines and markers as vectors. */
+export function chartSvg(model: ChartModel, inks: Inks, size: ChartSize): string {
+  const widthPx = Math.max(size.widthPx, narrowestChartPx(model.categories))
+  const labels = fitted(model.categories, widthPx)
+  const key = keyOf(model.series, inks, widthPx)
+  const topPx = titlePx + key.heightPx + unitPx
+  const frame = frameOf(model, widthPx, topPx, size.plotPx)
+  const heightPx = frame.bottomPx + 14 + labelLinePx * linesOf(labels)
+  const parts = [
+    element('title', {}, escaped(model.title)),
+    element('rect', { width: widthPx, height: heightPx, fill: inks.paper }),
+    words(model.title, { x: 4, y: 19, 'font-size': 15, 'font-weight': 600, fill: inks.ink }),
+    key.text,
+    words('cents, sharp above the line', { x: 4, y: topPx - 10, fill: inks.soft }),
+    bandOf(model, frame, inks),
+    scaleOf(frame, inks),
+    doubtOf(model, frame, inks),
+    ...model.series.map((series) => lineOf(series, frame, inks)),
+    ...model.series.map((series, order) => markersOf(series, model.series.length - 1 - order, frame, inks)),
+    labelsOf(labels, frame, inks),
+  ]
+  const space = { xmlns: 'http://www.w3.org/2000/svg', width: widthPx, height: heightPx }
+  const face = { viewBox: `0 0 ${widthPx} ${heightPx}`, 'font-family': inks.font, 'font-size': 13 }
+  return `${element('svg', { ...space, ...face }, `\n${parts.filter((part) => part !== '').join('\n')}\n`)}\n`
+}
+
+function frameOf(model: ChartModel, widthPx: number, topPx: number, plotPx: number): Frame {
+  const range = centsRange(model, null)
+  const step = (widthPx - leftPx - rightPx) / Math.max(model.categories.length, 1)
+  return {
+    widthPx,
+    topPx,
+    bottomPx: topPx + plotPx,
+    range,
+    x: (category) => leftPx + (category + 0.5) * step,
+    y: (cents) => topPx + ((range[1] - cents) / (range[1] - range[0])) * plotPx,
+  }
+}
+
+function words(text: string, attributes: Readonly<Record<string, string | number>>): string {
+  return element('text', attributes, escaped(text))
+}
+
+/** Room that a letter of the key takes at most, px. */
+const keyLetterPx = 7.4
+
+/** Which line is which design's: a sample and the name, as many in a row as there is room for. */
+function keyOf(
+  series: readonly ChartSeries[],
+  inks: Inks,
+  widthPx: number,
+): { readonly text: string; readonly heightPx: number } {
+  let [x, line] = [4, 0]
+  const most = Math.floor((widthPx - 54) / keyLetterPx)
+  const entries = series.map(({ name: whole, series: place }) => {
+    const name = whole.length > most ? `${whole.slice(0, most - 1)}…` : whole
+    const roomPx = 46 + keyLetterPx * name.length
+    if (x > 4 && x + roomPx > widthPx) [x, line] = [4, line + 1]
+    const at = { x, y: titlePx + 10 + line * keyLinePx }
+    x += roomPx + 18
+    return sampleOf(place, name, at, inks)
+  })
+  return { text: entries.join('\n'), heightPx: series.length === 0 ? 0 : (line + 1) * keyLinePx }
+}
+
+function sampleOf(
+  series: number,
+  name: string,
+  { x, y }: { readonly x: number; readonly y: number },
+  inks: Inks,
+): string {
+  const { dash, marker } = seriesLook(series)
+  const stroke = { stroke: inks.ofSeries(series), 'stroke-width': 2 }
+  return [
+    element('path', { d: `M${x} ${y}h36`, ...stroke, ...dashed(dash) }),
+    element('path', { d: markerPath(marker, x + 18, y, 4), ...stroke, fill: inks.paper }),
+    words(name, { x: x + 44, y: y + 4.5, fill: inks.ink }),
+  ].join('')
+}
+
+function dashed(dash: readonly number[]): Readonly<Record<string, string>> {
+  return dash.length === 0 ? {} : { 'stroke-dasharray': dash.join(' ') }
+}
+
+function bandOf({ bandCents }: ChartModel, { widthPx, y }: Frame, inks: Inks): string {
+  const height = y(-bandCents) - y(bandCents)
+  const place = { x: leftPx, y: y(bandCents), width: widthPx - leftPx - rightPx, height }
+  const [, colour = inks.band, alpha] = /^(#[0-9a-f]{6})([0-9a-f]{2})$/i.exec(inks.band) ?? []
+  const see = alpha === undefined ? {} : { 'fill-opacity': Number.parseInt(alpha, 16) / 255 }
+  return element('rect', { class: 'band', ...place, fill: colour, ...see })
+}
+
+function scaleOf({ range, topPx, bottomPx, widthPx, y }: Frame, inks: Inks): string {
+  const values = roundValues(range, bottomPx - topPx, 34)
+  const whole = values.every(Number.isInteger)
+  const right = widthPx - rightPx
+  const lines = values.map((cents) => {
+    const stroke = cents === 0 ? { stroke: inks.ink, 'stroke-width': 1.4 } : { stroke: inks.hair }
+    const figure = { x: leftPx - 8, y: y(cents) + 4.5, 'text-anchor': 'end', fill: inks.soft }
+    const line = element('line', { x1: leftPx, x2: right, y1: y(cents), y2: y(cents), ...stroke })
+    return line + words(signedCents(cents, whole ? 0 : 1), figure)
+  })
+  return lines.join('\n')
+}
+
+/** Half-width of the caps at the ends of a band, px. */
+const capPx = 3.5
+
+function doubtOf({ doubt }: ChartModel, { x, y }: Frame, inks: Inks): string {
+  if (doubt === undefined) return ''
+  const places = doubt.lowest.flatMap((low, i) => {
+    const high = doubt.highest[i]
+    return low === null || high === null || high === undefined
+      ? []
+      : [{ x: x(i), low: y(low), high: y(high) }]
+  })
+  if (places.length === 0) return ''
+  const colour = inks.ofSeries(doubt.series)
+  const upper = places.map((place) => `${figure(place.x)} ${figure(place.high)}`)
+  const lower = places.toReversed().map((place) => `${figure(place.x)} ${figure(place.low)}`)
+  const caps = places.map(({ x: at, low, high }) => {
+    const cap = `M${figure(at - capPx)} ${figure(low)}h${2 * capPx}M${figure(at - capPx)} ${figure(high)}h${2 * capPx}`
+    return `M${figure(at)} ${figure(low)}V${figure(high)}${cap}`
+  })
+  return [
+    element('path', { d: `M${[...upper, ...lower].join('L')}Z`, fill: colour, 'fill-opacity': 0.16 }),
+    element('path', { d: caps.join(''), fill: 'none', stroke: colour }),
+  ].join('\n')
+}
+
+/** A design's line; it is broken where the design has no value. */
+function lineOf({ name, series, values }: ChartSeries, { x, y }: Frame, inks: Inks): string {
+  let pen = 'M'
+  const data = values.map((cents, i) => {
+    if (cents === null) {
+      pen = 'M'
+      return ''
+    }
+    const part = `${pen}${figure(x(i))} ${figure(y(cents))}`
+    pen = 'L'
+    return part
+  })
+  const look = { fill: 'none', stroke: inks.ofSeries(series), 'stroke-width': 2 }
+  const title = element('title', {}, escaped(name))
+  return element(
+    'path',
+    { class: 'line', d: data.join(''), ...look, ...dashed(seriesLook(series).dash) },
+    title,
+  )
+}
+
+/** Every value's marker; those of earlier designs are larger, so that ones in the same place stay in sight. */
+function markersOf(
+  { series, values, notes }: ChartSeries,
+  under: number,
+  { x, y }: Frame,
+  inks: Inks,
+): string {
+  const radius = 4 + 1.3 * Math.min(4, under)
+  const { marker } = seriesLook(series)
+  const markers = values.map((cents, i) => {
+    if (cents === null) return ''
+    const said = element('title', {}, escaped(`${notes[i] ?? ''} ${signedCents(cents)}`.trim()))
+    const place = { transform: `translate(${figure(x(i))} ${figure(y(cents))})` }
+    return element('path', { d: markerPath(marker, 0, 0, radius), ...place }, said)
+  })
+  const look = { fill: inks.paper, stroke: inks.ofSeries(series), 'stroke-width': 2 }
+  return element('g', { class: 'markers', ...look }, markers.join(''))
+}
+
+function labelsOf(labels: readonly string[], { x, bottomPx }: Frame, inks: Inks): string {
+  const lines = labels.flatMap((label, i) =>
+    label.split('\n').map((part, line) => words(part, { x: x(i), y: bottomPx + 18 + labelLinePx * line })),
+  )
+  return element('g', { fill: inks.ink, 'text-anchor': 'middle' }, lines.join(''))
+}
+
+function figure(px: number): string {
+  if (!Number.isFinite(px)) throw new RangeError(`A picture cannot hold ${px}`)
+  return String(Math.round(px * 1000) / 1000 + 0)
+}
