@@ -8,6 +8,9 @@ import { NumberField } from '../fields/NumberField.tsx'
 import type { DerivedDesign } from '../state/derived.ts'
 import { setDoubt, useLengths, withEntry } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
+import { bandsTable } from '../tables/lengthsTables.ts'
+import { TableOut } from '../tables/TableOut.tsx'
+import { titles } from '../words/tableHeadings.ts'
 import { Fold } from './Fold.tsx'
 import { fingeringWords, shownFingerings } from './shownFingerings.ts'
 import { ToleranceNeed } from './ToleranceNeed.tsx'
@@ -53,6 +56,7 @@ function DoubtContent({ derived, routes, bands, ofProposal }: DoubtProps): React
       ) : (
         <>
           <ToleranceNeed derived={derived} routes={routes} />
+          <TableOut name={titles.doubt(derived.design.name)} table={() => bandsTable(derived, bands)} />
           <BandTable derived={derived} bands={bands} routes={routes} />
         </>
       )}

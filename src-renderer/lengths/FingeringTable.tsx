@@ -5,6 +5,9 @@ import type { DerivedDesign } from '../state/derived.ts'
 import { useLengths, weigh } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
 import { select } from '../state/viewStore.ts'
+import { weighedTable } from '../tables/lengthsTables.ts'
+import { TableOut } from '../tables/TableOut.tsx'
+import { titles } from '../words/tableHeadings.ts'
 import { weightFigure } from './CountedFingerings.tsx'
 import { leftByFingering, presentRoutes } from './played.ts'
 import { fingeringWords, shownFingerings } from './shownFingerings.ts'
@@ -29,6 +32,10 @@ export function FingeringTable({ derived, question, proposal }: FingeringTablePr
   const proposed = useMemo(() => new Map(proposal?.lengths.rows.map((row) => [row.name, row])), [proposal])
   return (
     <div className="tableFrame">
+      <TableOut
+        name={titles.fingerings(derived.design.name)}
+        table={() => weighedTable(derived, weights, present, proposal)}
+      />
       <table className="figures fingeringTable">
         <caption className="unseen">Fingerings of {derived.design.name}: weight and error, cents</caption>
         <thead>

@@ -1,6 +1,9 @@
 import type { ReactNode } from 'react'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
+import { proposedLoopsTable } from '../tables/lengthsTables.ts'
+import { TableOut } from '../tables/TableOut.tsx'
+import { titles } from '../words/tableHeadings.ts'
 import { FreedomRow } from './FreedomRow.tsx'
 import { OpenRow } from './OpenRow.tsx'
 import type { Proposal } from './useProposal.ts'
@@ -16,6 +19,10 @@ export function LoopTable({ derived, proposal }: LoopTableProps): ReactNode {
   const { design } = derived
   return (
     <div className="tableFrame">
+      <TableOut
+        name={titles.lengths(design.name)}
+        table={() => proposedLoopsTable(derived, proposal, unit)}
+      />
       <table className="figures loopTable">
         <caption className="unseen">Loops of {design.name}, as they stand and as proposed</caption>
         <thead>

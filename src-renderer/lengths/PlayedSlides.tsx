@@ -8,6 +8,9 @@ import { tryRun } from '../fields/refusal.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { choose, mainSlideId, setMoved, useLengths } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
+import { movementsTable } from '../tables/lengthsTables.ts'
+import { TableOut } from '../tables/TableOut.tsx'
+import { titles } from '../words/tableHeadings.ts'
 import { signedLength } from './ChangeCells.tsx'
 import { Fold } from './Fold.tsx'
 import { fingeringWords, shownFingerings } from './shownFingerings.ts'
@@ -34,6 +37,7 @@ export function PlayedSlides(props: PlayedSlidesProps): ReactNode {
 function PlayedSlidesContent(props: PlayedSlidesProps): ReactNode {
   const { derived, routes, moved, ofProposal } = props
   const [hanging, setHanging] = useState(false)
+  const unit = useSettings((settings) => settings.unit)
   const reachCounts = useLengths((state) => state.reachCounts)
   const movements = useMemo(() => slideMovements(routes, moved), [routes, moved])
   return (
@@ -55,7 +59,20 @@ function PlayedSlidesContent(props: PlayedSlidesProps): ReactNode {
       {moved.length === 0 ? (
         <p className="soft">Tick a slide that is moved while playing and give it its travel.</p>
       ) : (
-        <MovementTable {...props} movements={movements} />
+        <>
+          <TableOut
+            name={titles.slides(derived.design.name)}
+            table={() =>
+              movementsTable(
+                derived,
+                movements,
+                moved.map(({ id }) => id),
+                unit,
+              )
+            }
+          />
+          <MovementTable {...props} movements={movements} />
+        </>
       )}
       {hanging ? (
         <WallChart

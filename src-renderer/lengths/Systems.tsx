@@ -5,6 +5,9 @@ import type { LengthAnswer } from '#shared/solve/lengthAnswer.ts'
 import { SeriesMark } from '../look/SeriesMark.tsx'
 import { type DerivedDesign, useVisible } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
+import { systemsTable } from '../tables/lengthsTables.ts'
+import { TableOut } from '../tables/TableOut.tsx'
+import { titles } from '../words/tableHeadings.ts'
 import type { LengthsWork } from '../worker/lengthsWorker.ts'
 import { useWork, type Worked } from '../worker/useWork.ts'
 import { Fold } from './Fold.tsx'
@@ -47,6 +50,7 @@ function SystemTable(): ReactNode {
   const least = bests.length === 0 ? null : Math.min(...bests)
   return (
     <>
+      <TableOut name={titles.systems} table={() => systemsTable(rows)} />
       <table className="figures systemTable">
         <caption className="unseen">Visible designs as they stand and each at its best, cents</caption>
         <thead>

@@ -1,6 +1,7 @@
 import type { KeyboardEvent, PointerEvent, ReactNode } from 'react'
 import { plainFigure } from '#shared/quantity/figures.ts'
 import type { LengthsAndErrors } from '#shared/solve/lengthAnswer.ts'
+import { PictureOut } from '../picture/PictureOut.tsx'
 import { useLengths } from '../state/lengthsStore.ts'
 
 const size = { width: 270, height: 172, left: 44, right: 14, top: 26, bottom: 36 }
@@ -43,55 +44,57 @@ export function TradeCurve({ points, isCurrent }: TradeCurveProps): ReactNode {
   return (
     <div className={isCurrent ? 'trade' : 'trade waiting'}>
       <h2>Trade of rms against largest</h2>
-      <div
-        className="walk"
-        role="slider"
-        tabIndex={0}
-        aria-label="Place between least rms and least largest error"
-        aria-disabled={!isCurrent}
-        aria-valuemin={0}
-        aria-valuemax={last}
-        aria-valuenow={at}
-        aria-valuetext={spoken(points[at]!)}
-        onKeyDown={key}
-        onPointerDown={drag}
-        onPointerMove={drag}
-      >
-        <svg width={size.width} height={size.height} aria-hidden="true">
-          <path
-            className="axes"
-            d={`M${size.left} ${size.top}V${size.height - size.bottom}H${size.width - size.right}`}
-          />
-          <polyline points={places.map(({ x, y }) => `${x},${y}`).join(' ')} />
-          {places.map(({ x, y }, i) => (
-            <circle
-              key={`${x} ${y}`}
-              cx={x}
-              cy={y}
-              r={i === at && !left ? 6 : 3}
-              className={i === at && !left ? 'on' : undefined}
+      <PictureOut name="Trade of rms against largest">
+        <div
+          className="walk"
+          role="slider"
+          tabIndex={0}
+          aria-label="Place between least rms and least largest error"
+          aria-disabled={!isCurrent}
+          aria-valuemin={0}
+          aria-valuemax={last}
+          aria-valuenow={at}
+          aria-valuetext={spoken(points[at]!)}
+          onKeyDown={key}
+          onPointerDown={drag}
+          onPointerMove={drag}
+        >
+          <svg width={size.width} height={size.height} aria-hidden="true">
+            <path
+              className="axes"
+              d={`M${size.left} ${size.top}V${size.height - size.bottom}H${size.width - size.right}`}
             />
-          ))}
-          <text x={size.left - 6} y="12" className="axisName">
-            largest, cents
-          </text>
-          <text x={size.width - size.right} y={size.height - 4} textAnchor="end">
-            rms, cents
-          </text>
-          <text x={size.left - 6} y={places[0]!.y + 4} textAnchor="end">
-            {plainFigure(first.largestWeightedCents, 1)}
-          </text>
-          <text x={size.left - 6} y={places[last]!.y + 4} textAnchor="end">
-            {plainFigure(end.largestWeightedCents, 1)}
-          </text>
-          <text x={places[0]!.x} y={size.height - size.bottom + 16} textAnchor="middle">
-            {plainFigure(first.rmsCents, 1)}
-          </text>
-          <text x={places[last]!.x} y={size.height - size.bottom + 16} textAnchor="middle">
-            {plainFigure(end.rmsCents, 1)}
-          </text>
-        </svg>
-      </div>
+            <polyline points={places.map(({ x, y }) => `${x},${y}`).join(' ')} />
+            {places.map(({ x, y }, i) => (
+              <circle
+                key={`${x} ${y}`}
+                cx={x}
+                cy={y}
+                r={i === at && !left ? 6 : 3}
+                className={i === at && !left ? 'on' : undefined}
+              />
+            ))}
+            <text x={size.left - 6} y="12" className="axisName">
+              largest, cents
+            </text>
+            <text x={size.width - size.right} y={size.height - 4} textAnchor="end">
+              rms, cents
+            </text>
+            <text x={size.left - 6} y={places[0]!.y + 4} textAnchor="end">
+              {plainFigure(first.largestWeightedCents, 1)}
+            </text>
+            <text x={size.left - 6} y={places[last]!.y + 4} textAnchor="end">
+              {plainFigure(end.largestWeightedCents, 1)}
+            </text>
+            <text x={places[0]!.x} y={size.height - size.bottom + 16} textAnchor="middle">
+              {plainFigure(first.rmsCents, 1)}
+            </text>
+            <text x={places[last]!.x} y={size.height - size.bottom + 16} textAnchor="middle">
+              {plainFigure(end.rmsCents, 1)}
+            </text>
+          </svg>
+        </div>
+      </PictureOut>
       <p>{isCurrent ? `${spoken(points[at]!)} cents` : '…'}</p>
     </div>
   )

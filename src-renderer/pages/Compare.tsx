@@ -7,6 +7,9 @@ import { SeriesMark } from '../look/SeriesMark.tsx'
 import { type DerivedDesign, useDerived } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { selectDesign, useView } from '../state/viewStore.ts'
+import { comparisonTable, loopsInRoutesTable } from '../tables/comparisonTables.ts'
+import { TableOut } from '../tables/TableOut.tsx'
+import { titles } from '../words/tableHeadings.ts'
 
 interface Row {
   readonly heading: string
@@ -30,6 +33,7 @@ export function Compare(): ReactNode {
         <span className="soft captionOf">the least of each row is underlined</span>
       </div>
       <div className="tableFrame">
+        <TableOut name={titles.comparison} table={() => comparisonTable(all, unit, spelling)} />
         <table className="figures compare" style={{ maxWidth: 230 + 250 * all.length }}>
           <caption className="unseen">Comparison of the designs</caption>
           <thead>
@@ -194,6 +198,7 @@ function LoopsInRoutes({ all }: { readonly all: readonly DerivedDesign[] }): Rea
   return (
     <>
       <h2>Loops in each route</h2>
+      <TableOut name={titles.loopsInRoutes} table={() => loopsInRoutesTable(all)} />
       <dl className="routes">
         {all.map(({ design, tables, series }) => (
           <div key={design.id}>

@@ -1,20 +1,26 @@
 import { memo, type ReactNode, useCallback, useDeferredValue, useMemo } from 'react'
+import type { LengthUnit } from '#shared/quantity/units.ts'
 import { CurvesTable } from '../curves/CurvesTable.tsx'
 import type { ChartPoint } from '../curves/chartModel.ts'
 import { type CurvesModel, curvesByFingering, curvesByNote, placeOfSelection } from '../curves/curveModels.ts'
 import { ErrorChartView } from '../curves/ErrorChartView.tsx'
 import { Segments } from '../fields/Choice.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
-import { useSelectedDesign, useVisible } from '../state/derived.ts'
+import { type DerivedDesign, useSelectedDesign, useVisible } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { select, useView, type ViewState } from '../state/viewStore.ts'
+import { chartTable, combinationsTable } from '../tables/curvesTables.ts'
+import { TableOut } from '../tables/TableOut.tsx'
+import { tableWords } from '../words/table.ts'
+import { titles } from '../words/tableHeadings.ts'
 
 /** Error curves of the visible designs, by fingering or by note, and the same figures in a table. */
 export function Curves(): ReactNode {
   const visible = useVisible()
   const { by, which, selection } = useView()
-  const { spelling, bandCents } = useSettings()
-  const selectedId = useSelectedDesign()?.design.id ?? null
+  const { spelling, bandCents, unit } = useSettings()
+  const chosen = useSelectedDesign()
+  const selectedId = chosen?.design.id ?? null
   const model = useMemo(
     () =>
       by === 'fingering'
@@ -24,6 +30,7 @@ export function Curves(): ReactNode {
   )
   // While a loop is dragged the curve follows each frame, and the table as often as there is time for it.
   const tabled = useDeferredValue(model)
+  const tabledChosen = useDeferredValue(chosen)
   const selected = useMemo(() => placeOfSelection(model, selection), [model, selection])
   const pick = usePick(model)
   // A pick means the figure that is in sight.
@@ -43,6 +50,7 @@ export function Curves(): ReactNode {
         <>
           <ErrorChartView model={model} selected={selected} onPick={pick} />
           <div className="tableFrame">
+            <TablesOut model={tabled} chosen={tabledChosen} unit={unit} />
             <CurvesTable model={tabled} selected={selected} onPick={pickTabled} />
           </div>
         </>
@@ -50,6 +58,28 @@ export function Curves(): ReactNode {
     </section>
   )
 }
+
+interface TablesOutProps {
+  readonly model: CurvesModel
+  readonly chosen: DerivedDesign | null
+  readonly unit: LengthUnit
+}
+
+/** The chart's figures and the combination table, to take along. */
+const TablesOut = memo(function TablesOut({ model, chosen, unit }: TablesOutProps): ReactNode {
+  return (
+    <div className="tablesOut">
+      <TableOut name={model.title} table={() => chartTable(model, model.heading)} />
+      {chosen === null ? null : (
+        <TableOut
+          name={titles.combinations(chosen.design.name)}
+          label={tableWords.combinations}
+          table={() => combinationsTable(chosen, unit)}
+        />
+      )}
+    </div>
+  )
+})
 
 /** Selects what a point of a model stands for. */
 function usePick({ cells }: CurvesModel): (point: ChartPoint) => void {

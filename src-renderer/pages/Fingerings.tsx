@@ -9,6 +9,9 @@ import { type DerivedDesign, useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { type Selection, select, useView } from '../state/viewStore.ts'
 import { run } from '../state/workbookStore.ts'
+import { fingeringsTable, isSameWay } from '../tables/fingeringsTable.ts'
+import { TableOut } from '../tables/TableOut.tsx'
+import { titles } from '../words/tableHeadings.ts'
 import { BandField } from './Curves.tsx'
 
 /** Candidates shown for a note before "more" is asked for. */
@@ -62,6 +65,10 @@ export function Fingerings(): ReactNode {
         <p className="empty">No fingering comes within 60 cents of a note. Check fundamental and loops.</p>
       ) : (
         <div className="tableFrame">
+          <TableOut
+            name={titles.fingeringChart(derived.design.name)}
+            table={() => fingeringsTable(derived, spelling)}
+          />
           <table className="figures chartTable">
             <caption className="unseen">Fingering chart of {derived.design.name}</caption>
             <thead>
@@ -100,7 +107,7 @@ interface NoteRowProps {
 function NoteRow({ derived, note, limit }: NoteRowProps): ReactNode {
   const spelling = useSettings((settings) => settings.spelling)
   const shown = note.candidates.filter((candidate, i) => i < limit || candidate === note.nearest)
-  const chosenOutside = note.chosen !== null && !shown.some((candidate) => isSame(candidate, note.chosen))
+  const chosenOutside = note.chosen !== null && !shown.some((candidate) => isSameWay(candidate, note.chosen))
   const all = chosenOutside && note.chosen !== null ? [note.chosen, ...shown] : shown
   const more = note.candidates.length - shown.length
   return (
@@ -133,7 +140,7 @@ interface CandidateCellProps {
 function CandidateCell({ derived, note, candidate }: CandidateCellProps): ReactNode {
   const selection = useView((state) => state.selection)
   const band = useSettings((settings) => settings.bandCents)
-  const chosen = isSame(candidate, note.chosen)
+  const chosen = isSameWay(candidate, note.chosen)
   const cell: Selection = {
     kind: 'note',
     designId: derived.design.id,
@@ -142,20 +149,20 @@ function CandidateCell({ derived, note, candidate }: CandidateCellProps): ReactN
     harmonic: candidate.harmonic,
   }
   const marks = [
-    isSame(candidate, note.usual) ? 'usual' : null,
-    isSame(candidate, note.nearest) ? 'nearest' : null,
+    isSameWay(candidate, note.usual) ? 'usual' : null,
+    isSameWay(candidate, note.nearest) ? 'nearest' : null,
     chosen ? 'chosen' : null,
   ].filter((mark) => mark !== null)
   const choose = (): void => {
     const { pressed, harmonic } = candidate
     run(chooseFingering(derived.design.id, note.midi, chosen ? null : { pressed, harmonic }))
   }
-  const played = isSame(candidate, playedCandidate(note))
+  const played = isSameWay(candidate, playedCandidate(note))
   const on =
     selection?.kind === 'note' &&
     selection.designId === derived.design.id &&
     selection.midi === note.midi &&
-    isSame({ ...candidate, pressed: selection.pressed, harmonic: selection.harmonic }, candidate)
+    isSameWay({ ...candidate, pressed: selection.pressed, harmonic: selection.harmonic }, candidate)
   return (
     <span className={`candidate${played ? ' played' : ''}`}>
       <button
@@ -186,8 +193,4 @@ function CandidateCell({ derived, note, candidate }: CandidateCellProps): ReactN
       </button>
     </span>
   )
-}
-
-function isSame(a: Candidate, b: Candidate | null): boolean {
-  return b !== null && a.harmonic === b.harmonic && a.pressed.join('-') === b.pressed.join('-')
 }

@@ -9,6 +9,9 @@ import { tryRun } from '../../fields/refusal.ts'
 import type { DerivedDesign } from '../../state/derived.ts'
 import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
+import { onePieceTable } from '../../tables/benchTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
+import { titles } from '../../words/tableHeadings.ts'
 
 interface OnePieceAnswerProps {
   readonly derived: DerivedDesign
@@ -33,6 +36,10 @@ export function OnePieceAnswer({ derived, answer, piece }: OnePieceAnswerProps):
         {plainFigure(answer.fundamentalHz, 2)} Hz: {noteName(midi, spelling)} {cents} cents at A4 ={' '}
         {plainFigure(a4Hz, Number.isInteger(a4Hz) ? 0 : 1)}.
       </p>
+      <TableOut
+        name={titles.onePiece}
+        table={() => onePieceTable(derived.design, answer, (id) => plainLoop(derived, id)?.lengthMm, unit)}
+      />
       <table className="figures">
         <caption>Loops taken alone, in tune with the open instrument</caption>
         <thead>

@@ -10,6 +10,8 @@ import { ErrorChartView } from '../../curves/ErrorChartView.tsx'
 import { SeriesMark } from '../../look/SeriesMark.tsx'
 import { BandField } from '../../pages/Curves.tsx'
 import { useSettings } from '../../state/settings.ts'
+import { chartTable } from '../../tables/curvesTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
 
 interface BodyAloneProps {
   readonly design: Design
@@ -33,6 +35,7 @@ export function BodyAlone({ design, change, answer }: BodyAloneProps): ReactNode
       </div>
       <ErrorChartView model={model} selected={picked} onPick={setPicked} />
       <div className="tableFrame">
+        <TableOut name={model.title} table={() => chartTable(model, 'fingering')} />
         <BodyAloneTable model={model} />
       </div>
     </section>

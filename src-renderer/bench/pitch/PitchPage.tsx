@@ -93,7 +93,7 @@ function Reckoned({ workbook, change, design, openMm, answer }: ReckonedProps): 
       <p className="answer">{changeSentence(change, answer)}</p>
       <div className="jobColumns even">
         <div>
-          <ChangeTable design={design} openMm={openMm} answer={answer} />
+          <ChangeTable name={change.id} design={design} openMm={openMm} answer={answer} />
           <div className="jobButtons">
             <PrintButtons name={change.id} />
             <TakeChange design={design} answer={answer} toA4Hz={change.toA4Hz} />

@@ -1,6 +1,7 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
 import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
 import type { BenchReadings } from '#shared/workbook/bench.ts'
+import { PictureOut } from '../../picture/PictureOut.tsx'
 import { ReadingsPicture } from './ReadingsPicture.tsx'
 
 interface ReadingsChartProps {
@@ -19,7 +20,11 @@ export function ReadingsChart({ readings, fit }: ReadingsChartProps): ReactNode 
   }, [])
   return (
     <div className="readingsChart" ref={frame}>
-      {width === 0 ? null : <ReadingsPicture readings={readings} fit={fit} width={width} height={250} />}
+      {width === 0 ? null : (
+        <PictureOut name={`Readings against the fit, ${readings.id}`}>
+          <ReadingsPicture readings={readings} fit={fit} width={width} height={250} />
+        </PictureOut>
+      )}
       <p className="readingsKey">
         <svg width="14" height="14" aria-hidden="true">
           <circle className="read" cx="7" cy="7" r="4.5" />

@@ -3,7 +3,12 @@ import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
 import { allEqualSlip } from '#shared/bench/slips/pitchSlips.ts'
 import type { BenchReadings } from '#shared/workbook/bench.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
+import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
+import { fitTable } from '../../tables/benchTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
+import { tableWords } from '../../words/table.ts'
+import { titles } from '../../words/tableHeadings.ts'
 import { useJob } from '../benchStore.ts'
 import { Findings } from '../Findings.tsx'
 import { JobHead } from '../JobHead.tsx'
@@ -93,10 +98,16 @@ interface FittedProps {
 
 function Fitted({ readings, design, fit, equal }: FittedProps): ReactNode {
   const { grave, mild } = sortedRemarks(fit)
+  const unit = useSettings((settings) => settings.unit)
   return (
     <>
       <Findings title="Before anything is cut" messages={equal === undefined ? grave : [equal, ...grave]} />
       <Answers fit={fit} design={design} />
+      <TableOut
+        name={titles.fit(readings.id)}
+        label={tableWords.fit}
+        table={() => fitTable(readings.id, fit, design, unit)}
+      />
       <ReadingsChart readings={readings} fit={fit} />
       <Findings title="To know" messages={mild} mild />
       <TakeFit fit={fit} design={design} />

@@ -13,6 +13,9 @@ import { Segments } from '../../fields/Choice.tsx'
 import { tryRun } from '../../fields/refusal.ts'
 import { useSettings } from '../../state/settings.ts'
 import { run } from '../../state/workbookStore.ts'
+import { readingsTable } from '../../tables/benchTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
+import { titles } from '../../words/tableHeadings.ts'
 import { useBench } from '../benchStore.ts'
 import { CellField } from './CellField.tsx'
 import { NewReading } from './NewReading.tsx'
@@ -28,6 +31,7 @@ interface ReadingsTableProps {
 /** The readings as typed, with what the fit makes of each. */
 export function ReadingsTable({ workbook, readings, design, fit }: ReadingsTableProps): ReactNode {
   const notes = useBench((state) => state.notes)
+  const spelling = useSettings((settings) => settings.spelling)
   const context = contextOf(workbook, design, readings, notes)
   const suspects = new Set(
     (fit?.remarks ?? []).flatMap(({ kind, rows }) => (kind === 'farOff' || kind === 'disagree' ? rows : [])),
@@ -43,6 +47,12 @@ export function ReadingsTable({ workbook, readings, design, fit }: ReadingsTable
             { value: 'written', text: 'written' },
           ]}
           take={(value) => useBench.setState({ notes: value })}
+        />
+      )}
+      {readings.rows.length === 0 ? null : (
+        <TableOut
+          name={titles.readings(readings.id)}
+          table={() => readingsTable(readings, context, fit, spelling)}
         />
       )}
       <table className="figures readingsTable">

@@ -3,7 +3,12 @@ import type { SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { slideDrawing } from '#shared/bench/slide/slideDrawing.ts'
 import type { BenchSlide } from '#shared/workbook/bench.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
+import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
+import { cutsTable } from '../../tables/benchTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
+import { tableWords } from '../../words/table.ts'
+import { titles } from '../../words/tableHeadings.ts'
 import { useJob } from '../benchStore.ts'
 import { DrawingView } from '../DrawingView.tsx'
 import { Findings } from '../Findings.tsx'
@@ -84,12 +89,18 @@ interface SizedProps {
 }
 
 function Sized({ sized, title, slide }: SizedProps): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
   const draw = useCallback((heightMm: number) => slideDrawing(sized, title, heightMm), [sized, title])
   return (
     <>
       <Findings title="What is in the way" messages={sized.problems.map(({ message }) => message)} />
       <DrawingView draw={draw} label={`Side view of ${title}, to scale, with its dimensions`} />
       <SlideButtons name={slide.id} title={title} sized={sized} />
+      <TableOut
+        name={titles.cuts(slide.id)}
+        label={tableWords.cuts}
+        table={() => cutsTable(slide.id, sized.cuts, unit)}
+      />
       <SlideResults sized={sized} />
     </>
   )

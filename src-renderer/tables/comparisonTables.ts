@@ -1,0 +1,64 @@
+import { plainNoteName, type Spelling } from '#shared/pitch/noteName.ts'
+import type { Cell, Table } from '#shared/table/table.ts'
+import type { Summary } from '#shared/tuning/summary.ts'
+import type { DerivedDesign } from '../state/derived.ts'
+import { headings, titles } from '../words/tableHeadings.ts'
+import { type LengthUnit, lengthCell } from './lengthCell.ts'
+
+interface Row {
+  readonly figure: string
+  readonly unit: string
+  readonly of: (summary: Summary) => Cell
+}
+
+/** The comparison: a row a figure, with its unit, and a column a design. */
+export function comparisonTable(all: readonly DerivedDesign[], unit: LengthUnit, spelling: Spelling): Table {
+  return {
+    title: titles.comparison,
+    columns: [
+      { heading: headings.figure },
+      { heading: headings.unit },
+      ...all.map(({ design }) => ({ heading: design.name })),
+    ],
+    rows: rowsOf(unit, spelling).map(({ figure, unit: of, of: value }) => [
+      figure,
+      of,
+      ...all.map(({ tables }) => value(tables.summary)),
+    ]),
+  }
+}
+
+function rowsOf(unit: LengthUnit, spelling: Spelling): readonly Row[] {
+  const note = (midi: number | null): Cell => (midi === null ? null : plainNoteName(midi, spelling))
+  const row = (figure: string, of: Row['of'], its = ''): Row => ({ figure, unit: its, of })
+  return [
+    row('by fingering, rms', ({ byFingering }) => byFingering.rmsCents, 'cents'),
+    row('by fingering, largest', ({ byFingering }) => byFingering.largestCents, 'cents'),
+    row('by fingering, largest at', ({ byFingering }) => byFingering.largestAt),
+    row('steps', ({ byFingering }) => byFingering.count),
+    row('by note, rms', ({ byNote }) => byNote.rmsCents, 'cents'),
+    row('by note, largest', ({ byNote }) => byNote.largestCents, 'cents'),
+    row('by note, largest at', ({ byNote }) => note(byNote.largestAt)),
+    row('notes', ({ byNote }) => byNote.count),
+    row('body', ({ bodyMm }) => lengthCell(bodyMm, unit), unit),
+    row('loops together', ({ loopsMm }) => lengthCell(loopsMm, unit), unit),
+    row('all tube', ({ tubeMm }) => lengthCell(tubeMm, unit), unit),
+    row('loops', ({ loops }) => loops),
+    row('most loops in a route', ({ mostLoopsInRoute }) => mostLoopsInRoute),
+  ]
+}
+
+/** Loops in the route of each usual fingering, a row each. */
+export function loopsInRoutesTable(all: readonly DerivedDesign[]): Table {
+  return {
+    title: titles.loopsInRoutes,
+    columns: [{ heading: headings.design }, { heading: headings.fingering }, { heading: headings.inRoute }],
+    rows: all.flatMap(({ design, tables }) =>
+      Object.entries(tables.summary.loopsInRoute).map(([fingering, count]) => [
+        design.name,
+        fingering,
+        count,
+      ]),
+    ),
+  }
+}

@@ -1,0 +1,24 @@
+import { inchMm } from '#shared/quantity/units.ts'
+import type { Column } from '#shared/table/table.ts'
+
+export type LengthUnit = 'mm' | 'in'
+
+/** A column of lengths in the unit of the settings. */
+export function lengthColumn(heading: string, unit: LengthUnit): Column {
+  return { heading, unit }
+}
+
+/** A length in the unit of the settings, unrounded. */
+export function lengthCell(lengthMm: number, unit: LengthUnit): number {
+  return unit === 'mm' ? lengthMm : lengthMm / inchMm
+}
+
+/** The same where there may be none. */
+export function lengthCellOrNone(lengthMm: number | null | undefined, unit: LengthUnit): number | null {
+  return lengthMm === null || lengthMm === undefined ? null : lengthCell(lengthMm, unit)
+}
+
+/** A column of errors. */
+export function centsColumn(heading: string): Column {
+  return { heading, unit: 'cents' }
+}
