@@ -6,7 +6,7 @@ export interface PastedTable {
 
 /**
  * Takes text from a spreadsheet apart. The separator is the tab when there is one, else the semicolon, else the
- * comma; cells may stand in double quotes. A line break inside quotes ends the row all the same.
+ * comma; cells may stand in double quotes, and inches be marked with them. A line break inside quotes ends the row all the same.
  *
  * @example pastedTable('1-3;4;12,5').rows[0]?.cells // ['1-3', '4', '12,5']
  */
@@ -20,13 +20,21 @@ export function pastedTable(text: string): PastedTable {
   return { separator, rows }
 }
 
+/** A quote opens a cell only at its start, and is written twice inside; elsewhere it is the mark of inches. */
 function splitLine(line: string, separator: string): readonly string[] {
   const cells: string[] = []
   let cell = ''
   let quoted = false
-  for (const letter of line) {
-    if (letter === '"') quoted = !quoted
-    else if (letter === separator && !quoted) {
+  for (let at = 0; at < line.length; at++) {
+    const letter = line[at]!
+    const next = line[at + 1]
+    if (quoted && letter === '"') {
+      if (next === '"') cell += line[++at]
+      else quoted = false
+    } else if (letter === '"' && cell.trim() === '' && next !== undefined && next !== separator) {
+      cell = ''
+      quoted = true
+    } else if (letter === separator && !quoted) {
       cells.push(cell.trim())
       cell = ''
     } else cell += letter
