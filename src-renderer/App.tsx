@@ -1,6 +1,7 @@
 import { type DragEvent, lazy, type ReactNode, Suspense, useEffect, useState } from 'react'
 import { KeepingNotices } from './keeping/KeepingNotices.tsx'
 import { useThemeOnPage } from './look/useTheme.ts'
+import { isTableFile, takeTableFile } from './loopsIn/loopsText.ts'
 import { StartPage } from './start/StartPage.tsx'
 import { takeDropped, whenKept } from './state/fileActions.ts'
 import { useForm } from './state/useForm.ts'
@@ -41,7 +42,7 @@ function FormLink(): ReactNode {
   return null
 }
 
-/** Opens a workbook dropped on the window. */
+/** Opens a workbook dropped on the window, and takes in a table of loops. */
 function useFileDrop() {
   const [dropping, setDropping] = useState(false)
   const hasFiles = (event: DragEvent): boolean => event.dataTransfer.types.includes('Files')
@@ -60,7 +61,8 @@ function useFileDrop() {
       const file = event.dataTransfer.files[0]
       if (!hasFiles(event) || file === undefined) return
       event.preventDefault()
-      whenKept(() => void takeDropped(file))
+      if (isTableFile(file)) void takeTableFile(file)
+      else whenKept(() => void takeDropped(file))
     },
   }
 }

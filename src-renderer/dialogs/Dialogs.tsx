@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { lazy, type ReactNode, Suspense } from 'react'
 import { CompareDialog } from '../keeping/CompareDialog.tsx'
 import { LeftWorkDialog } from '../keeping/LeftWorkDialog.tsx'
 import { AirDialog } from './AirDialog.tsx'
@@ -8,6 +8,10 @@ import { ChangeSystem, NewDesign } from './NewDesign.tsx'
 import { TroubleDialog, UnsavedDialog } from './Questions.tsx'
 import { SettingsDialog } from './SettingsDialog.tsx'
 import { TemperamentDialog } from './TemperamentDialog.tsx'
+
+const LoopsDialog = lazy(() =>
+  import('../loopsIn/LoopsDialog.tsx').then(({ LoopsDialog: dialog }) => ({ default: dialog })),
+)
 
 /** Whichever dialog is open. */
 export function Dialogs(): ReactNode {
@@ -23,6 +27,7 @@ export function Dialogs(): ReactNode {
       {open === 'help' ? <HelpDialog /> : null}
       {open === 'leftWork' ? <LeftWorkDialog /> : null}
       <CompareDialog />
+      <Suspense fallback={null}>{open === 'loops' ? <LoopsDialog /> : null}</Suspense>
       <UnsavedDialog />
       <TroubleDialog />
     </>

@@ -12,6 +12,7 @@ export interface DialogState {
     | 'temperament'
     | 'settings'
     | 'leftWork'
+    | 'loops'
 }
 
 export const useDialog = create<DialogState>()(() => ({ open: null }))

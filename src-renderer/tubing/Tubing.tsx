@@ -10,6 +10,7 @@ import { type Selection, useView } from '../state/viewStore.ts'
 import { AccountPanel } from './AccountPanel.tsx'
 import { InstrumentFields } from './InstrumentFields.tsx'
 import { LoopRow } from './LoopRow.tsx'
+import { LoopsOut } from './LoopsOut.tsx'
 import { Valves } from './Valves.tsx'
 
 /** Width of a loop's drawing, CSS px. */
@@ -41,6 +42,7 @@ export function Tubing(): ReactNode {
           <button type="button" className="add" onClick={() => useDialog.setState({ open: 'changeSystem' })}>
             Another system…
           </button>
+          <LoopsOut design={derived.design} />
         </p>
         <Warnings derived={derived} />
       </div>

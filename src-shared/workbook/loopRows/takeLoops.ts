@@ -15,7 +15,7 @@ export function strangers(design: Design, rows: readonly LoopRow[]): readonly Lo
   const known = design.loops.map(({ id, name }) => name ?? id).join(', ')
   const expected = known === '' ? 'its valves' : `its valves, or one of ${known}`
   return rows
-    .filter((row) => row.pressed === undefined && present(design.loops, row) === undefined)
+    .filter((row) => row.pressed === undefined && meantLoop(design.loops, row) === undefined)
     .map(({ line, name }) => ({ line, column: 'name', found: name, expected }))
 }
 
@@ -38,7 +38,7 @@ function loopsWith(loops: readonly Loop[], rows: readonly LoopRow[], taken: Loop
   const added: Loop[] = []
   const ids = new Set(loops.map(({ id }) => id))
   const inOrder = rows.flatMap((row) => {
-    const before = present(loops, row)
+    const before = meantLoop(loops, row)
     if (before === undefined && row.pressed === undefined) return []
     const id = before?.id ?? freshId(ids, row)
     const loop = loopOf(before ?? { id, name: row.name, lengthMm: 0, pressed: [] }, row)
@@ -50,8 +50,12 @@ function loopsWith(loops: readonly Loop[], rows: readonly LoopRow[], taken: Loop
   return [...loops.map((loop) => changed.get(loop.id) ?? loop), ...added]
 }
 
-/** The loop that a line means: the one of that name, else of that id. */
-function present(loops: readonly Loop[], { name }: LoopRow): Loop | undefined {
+/**
+ * The loop that a line means: the one of that name, else of that id.
+ *
+ * @example meantLoop(design.loops, row)?.lengthMm
+ */
+export function meantLoop(loops: readonly Loop[], { name }: LoopRow): Loop | undefined {
   return loops.find((loop) => loop.name === name) ?? loops.find(({ id }) => id === name)
 }
 
