@@ -53,6 +53,43 @@ export function harmonicSum(
   )
 }
 
+/** The weighted sum over a range of frequencies, evenly spread, Pa·s/m³. */
+export interface HarmonicSumCurve {
+  readonly hz: Float64Array
+  readonly sum: Float64Array
+}
+
+/**
+ * The weighted sum for drawing: as `harmonicSum`, but read from the body's samples as far as they reach.
+ *
+ * @example harmonicSumCurve(body, [], { lowestHz: 100, highestHz: 900, count: 1000 }, equalWeights)
+ */
+export function harmonicSumCurve(
+  body: Body,
+  inserts: readonly Insert[],
+  range: { readonly lowestHz: number; readonly highestHz: number; readonly count: number },
+  weights: readonly number[] = equalWeights,
+): BoreResult<HarmonicSumCurve> {
+  const { lowestHz, highestHz, count } = range
+  if (!Number.isInteger(count) || count < 2 || count > 1e6)
+    return refused('count', count, 'a whole number from 2 to 1000000')
+  if (!(lowestHz >= body.lowestHz && highestHz > lowestHz && highestHz <= body.highestHz))
+    return refused(
+      'highestHz',
+      `${lowestHz} to ${highestHz} Hz`,
+      `frequencies from ${body.lowestHz} to ${body.highestHz} Hz`,
+    )
+  const sum = sumReader(body, inserts, weights)
+  if (!sum.ok) return sum
+  const total = weights.reduce((all, weight) => all + weight, 0)
+  const curve = { hz: new Float64Array(count), sum: new Float64Array(count) }
+  for (let i = 0; i < count; i++) {
+    curve.hz[i] = lowestHz + ((highestHz - lowestHz) * i) / (count - 1)
+    curve.sum[i] = sum.value(curve.hz[i]!) / total
+  }
+  return accepted(curve)
+}
+
 /**
  * Playing pitches by the weighted sum: its maximum within 80 cents of each resonance. Players sit somewhat above the
  * peak, so intervals between fingerings are worth more than these figures themselves.
@@ -65,6 +102,17 @@ export function playingPitches(
   peaksHz: readonly number[],
   weights: readonly number[] = equalWeights,
 ): BoreResult<readonly PlayingPitch[]> {
+  const sum = sumReader(body, inserts, weights)
+  if (!sum.ok) return sum
+  return accepted(peaksHz.map((peakHz) => ({ peakHz, hz: maximumNear(sum.value, peakHz) })))
+}
+
+/** Reads the weighted sum, not yet divided, at any frequency: from the samples where there are some. */
+function sumReader(
+  body: Body,
+  inserts: readonly Insert[],
+  weights: readonly number[],
+): BoreResult<(hz: number) => number> {
   const problem = weightsProblem(weights)
   if (problem !== undefined) return problem
   const route = routeThrough(body, inserts)
@@ -73,8 +121,7 @@ export function playingPitches(
     const exact = impedanceAt(body, inserts, [hz])
     return exact.ok ? exact.value.re[0]! : 0
   }
-  const sum = (hz: number) => sumAt(route.value, body.highestHz, beyond, hz, weights)
-  return accepted(peaksHz.map((peakHz) => ({ peakHz, hz: maximumNear(sum, peakHz) })))
+  return accepted((hz) => sumAt(route.value, body.highestHz, beyond, hz, weights))
 }
 
 const pair = new Float64Array(2)

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { prepareBody } from '#shared/bore/body.ts'
-import { equalWeights, harmonicSum, playingPitches } from '#shared/bore/harmonicSum.ts'
+import { equalWeights, harmonicSum, harmonicSumCurve, playingPitches } from '#shared/bore/harmonicSum.ts'
 import { impedanceAt } from '#shared/bore/inputImpedance.ts'
 import { resonancesOf } from '#shared/bore/resonances.ts'
 import { demand, highBore } from './bores.ts'
@@ -38,6 +38,22 @@ describe('the weighted sum of Re Z', () => {
   test('where there is no maximum near there is no pitch', () => {
     const between = (peaks[1]!.hz + peaks[2]!.hz) / 2
     expect(demand(playingPitches(body, [], [between], [1]))).toEqual([{ peakHz: between, hz: null }])
+  })
+
+  test('as a curve is the same sum, in the samples and beyond them', () => {
+    const range = { lowestHz: 200, highestHz: 600, count: 9 }
+    const curve = demand(harmonicSumCurve(body, [], range, equalWeights))
+    expect([curve.hz[0], curve.hz[4], curve.hz[8]]).toEqual([200, 400, 600])
+    const exact = demand(harmonicSum(body, [], [...curve.hz], equalWeights))
+    for (const [i, sum] of curve.sum.entries()) expect(sum / exact[i]!).toBeCloseTo(1, 3)
+  })
+
+  test.each([
+    [{ lowestHz: 200, highestHz: 600, count: 1 }, 'count'],
+    [{ lowestHz: 200, highestHz: 1e5, count: 9 }, 'highestHz'],
+    [{ lowestHz: Number.NaN, highestHz: 600, count: 9 }, 'highestHz'],
+  ])('a curve over %o is refused', (range, path) => {
+    expect(harmonicSumCurve(body, [], range)).toMatchObject({ refusal: { path } })
   })
 
   test.each([

@@ -1,0 +1,85 @@
+import { type Remote, wrap } from 'comlink'
+import { useEffect, useState } from 'react'
+import { newestFirst } from './newestFirst.ts'
+
+/** The latest answer, with the question it answers: while a newer one is worked on, the older one stays. */
+export type Worked<Question, Answer> =
+  | { readonly question: Question; readonly answer: Answer }
+  | { readonly question: Question; readonly failure: string }
+
+/** A worker of one's own, asked from components. */
+export interface WorkDesk<Api, Kind extends string> {
+  /**
+   * Has the worker answer a question, anew whenever it is another object; `null` asks nothing and leaves the latest
+   * answer. `work` must be the same function each time.
+   */
+  readonly useWork: <Question extends object, Answer>(
+    kind: Kind,
+    question: Question | null,
+    work: (worker: Remote<Api>, question: Question) => Promise<Answer>,
+  ) => Worked<Question, Answer> | null
+  /** Gives up what is being worked on: it fails with this message. What waits is begun in a new worker. */
+  readonly giveUp: (message: string) => void
+}
+
+/** A desk for one worker, started with its first question; of its kinds of work, the lowest number goes first. */
+export function workDesk<Api, Kind extends string>(
+  kinds: Readonly<Record<Kind, number>>,
+  start: () => Worker,
+): WorkDesk<Api, Kind> {
+  const desk = newestFirst()
+  let started: { readonly worker: Worker; readonly remote: Remote<Api> } | null = null
+  let stop: ((reason: Error) => void) | null = null
+
+  const begin = <Answer>(work: (remote: Remote<Api>) => Promise<Answer>): Promise<Answer> =>
+    new Promise((resolve, reject) => {
+      if (started === null) {
+        const worker = start()
+        started = { worker, remote: wrap<Api>(worker) }
+      }
+      stop = reject
+      work(started.remote).then(resolve, reject)
+    })
+
+  return {
+    useWork: <Question extends object, Answer>(
+      kind: Kind,
+      question: Question | null,
+      work: (worker: Remote<Api>, question: Question) => Promise<Answer>,
+    ) => {
+      const [worked, setWorked] = useState<Worked<Question, Answer> | null>(null)
+      useEffect(() => {
+        if (question === null) return
+        let wanted = true
+        void asWorked(
+          question,
+          desk.ask(kinds[kind], () => begin((remote) => work(remote, question))),
+        ).then((next) => {
+          if (wanted && next !== null) setWorked(next)
+        })
+        return () => {
+          wanted = false
+        }
+      }, [kind, question, work])
+      return worked
+    },
+    giveUp: (message) => {
+      started?.worker.terminate()
+      started = null
+      stop?.(new Error(message))
+      stop = null
+    },
+  }
+}
+
+async function asWorked<Question, Answer>(
+  question: Question,
+  asked: Promise<Answer | null>,
+): Promise<Worked<Question, Answer> | null> {
+  try {
+    const answer = await asked
+    return answer === null ? null : { question, answer }
+  } catch (error) {
+    return { question, failure: error instanceof Error ? error.message : String(error) }
+  }
+}
