@@ -59,7 +59,8 @@ function useFileDrop() {
     onDrop: (event: DragEvent) => {
       setDropping(false)
       const file = event.dataTransfer.files[0]
-      if (!hasFiles(event) || file === undefined) return
+      // What a page took for itself is not the window's.
+      if (event.defaultPrevented || !hasFiles(event) || file === undefined) return
       event.preventDefault()
       if (isTableFile(file)) void takeTableFile(file)
       else whenKept(() => void takeDropped(file))

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type ReactNode, useRef } from 'react'
+import { type KeyboardEvent, type ReactNode, Suspense, useRef } from 'react'
 import { useDialog } from './dialogs/dialogStore.ts'
 import { LineUp } from './lineUp/LineUp.tsx'
 import { pages } from './pages/pages.ts'
@@ -64,7 +64,9 @@ function Pages(): ReactNode {
         ))}
       </div>
       <div className="tabPanel" role="tabpanel" id="page" aria-labelledby={`tab-${pages[at]!.id}`}>
-        <Content />
+        <Suspense fallback={null}>
+          <Content />
+        </Suspense>
       </div>
     </div>
   )

@@ -1,5 +1,4 @@
 import { memo, type ReactNode, useCallback, useDeferredValue, useMemo } from 'react'
-import type { LengthUnit } from '#shared/quantity/units.ts'
 import { CurvesTable } from '../curves/CurvesTable.tsx'
 import type { ChartPoint } from '../curves/chartModel.ts'
 import { type CurvesModel, curvesByFingering, curvesByNote, placeOfSelection } from '../curves/curveModels.ts'
@@ -10,6 +9,7 @@ import { type DerivedDesign, useSelectedDesign, useVisible } from '../state/deri
 import { useSettings } from '../state/settings.ts'
 import { select, useView, type ViewState } from '../state/viewStore.ts'
 import { chartTable, combinationsTable } from '../tables/curvesTables.ts'
+import type { LengthUnit } from '../tables/lengthCell.ts'
 import { TableOut } from '../tables/TableOut.tsx'
 import { tableWords } from '../words/table.ts'
 import { titles } from '../words/tableHeadings.ts'

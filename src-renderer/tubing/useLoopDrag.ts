@@ -1,89 +1,11 @@
-import { type KeyboardEvent, type PointerEvent, useRef } from 'react'
-import { endBurst } from '../state/workbookStore.ts'
+import { type LengthDrag, useLengthDrag } from '../fields/useLengthDrag.ts'
 import { type LoopDrawing, tubeOfMovementMm } from './loopScale.ts'
 
-interface LoopDrag {
-  readonly onPointerDown: (event: PointerEvent) => void
-  readonly onPointerMove: (event: PointerEvent) => void
-  readonly onPointerUp: (event: PointerEvent) => void
-  readonly onPointerCancel: (event: PointerEvent) => void
-  readonly onLostPointerCapture: () => void
-  readonly onKeyDown: (event: KeyboardEvent) => void
-  readonly onBlur: () => void
-}
-
-interface Held {
-  readonly fromX: number
-  readonly fromMm: number
-  /** The scale when the drag began: the drawing must not shrink under the hand. */
-  readonly drawing: LoopDrawing
-}
-
-/** Lengths are dragged in steps of this, mm: what a bench can hold. */
-const gridMm = 0.1
-
-/**
- * Drags a loop's bow. Each animation frame takes the newest place of the pointer, so that curves follow without
- * a queue; letting go ends the undo step.
- */
+/** Drags a loop's bow; a key press adds half a millimetre of tube. */
 export function useLoopDrag(
   lengthMm: number,
   drawing: LoopDrawing,
   take: (lengthMm: number) => void,
-): LoopDrag {
-  const held = useRef<Held>(null)
-  const wanted = useRef<number>(null)
-  const frame = useRef(0)
-
-  const flush = (): void => {
-    frame.current = 0
-    if (wanted.current !== null) take(wanted.current)
-    wanted.current = null
-  }
-  const release = (): void => {
-    if (held.current === null) return
-    cancelAnimationFrame(frame.current)
-    flush()
-    held.current = null
-    endBurst()
-  }
-  return {
-    onPointerDown: (event) => {
-      if (event.button !== 0) return
-      event.currentTarget.setPointerCapture(event.pointerId)
-      endBurst()
-      held.current = { fromX: event.clientX, fromMm: lengthMm, drawing }
-    },
-    onPointerMove: (event) => {
-      if (held.current === null) return
-      const { fromX, fromMm, drawing: scale } = held.current
-      const fine = event.shiftKey ? 0.1 : 1
-      wanted.current = onGrid(fromMm + fine * tubeOfMovementMm(event.clientX - fromX, scale))
-      if (frame.current === 0) frame.current = requestAnimationFrame(flush)
-    },
-    onPointerUp: release,
-    onPointerCancel: release,
-    onLostPointerCapture: release,
-    onKeyDown: (event) => {
-      const by = keySteps[event.key]
-      if (by === undefined) return
-      event.preventDefault()
-      take(onGrid(lengthMm + by * (event.shiftKey ? 10 : 1)))
-    },
-    onBlur: endBurst,
-  }
-}
-
-/** Millimetres of tube a key press adds. */
-const keySteps: Readonly<Record<string, number>> = {
-  ArrowRight: 0.5,
-  ArrowUp: 0.5,
-  ArrowLeft: -0.5,
-  ArrowDown: -0.5,
-  PageUp: 10,
-  PageDown: -10,
-}
-
-function onGrid(lengthMm: number): number {
-  return Math.max(0, Math.round(lengthMm / gridMm) * gridMm)
+): LengthDrag {
+  return useLengthDrag(lengthMm, tubeOfMovementMm(1, drawing), take)
 }

@@ -58,6 +58,7 @@ export async function describeBore(
     if (!some.ok) return some
     modes.push(...some.value)
   }
+  if (fingerings.length > atATime) tell(fingerings.length, fingerings.length)
   const curves = drawnCurves(question, body.value)
   if (!curves.ok) return curves
   const { lengthMm, slicing } = body.value
@@ -68,7 +69,7 @@ function drawnCurves(
   { fingerings, drawn, points }: BoreQuestion,
   body: Body,
 ): BoreResult<Pick<BoreAnswer, 'hz' | 'curves'>> {
-  let hz = new Float64Array()
+  let hz: ImpedanceCurve['hz'] = new Float64Array()
   const curves: DrawnImpedance[] = []
   for (const name of drawn) {
     const found = fingerings.find(({ fingering }) => fingering === name)

@@ -2,7 +2,7 @@ import { expose } from 'comlink'
 import { type Body, prepareBody } from '#shared/bore/body.ts'
 import { type FittedBore, type FreeDimension, fitBore, type ModeTarget } from '#shared/bore/fitBore.ts'
 import type { BoreResult } from '#shared/bore/refusal.ts'
-import type { BoreConditions, BoreSection } from '#shared/bore/section.ts'
+import type { BoreConditions, BoreSection, Insert } from '#shared/bore/section.ts'
 import { type BoreAnswer, type BoreQuestion, describeBore } from './boreAnswer.ts'
 import { type SumAnswer, type SumQuestion, sumBore } from './sumAnswer.ts'
 
@@ -12,6 +12,8 @@ export interface FitQuestion {
   readonly conditions: BoreConditions
   readonly free: readonly FreeDimension[]
   readonly targets: readonly ModeTarget[]
+  /** Loops that lie in the open route. */
+  readonly inserts: readonly Insert[]
 }
 
 /** What the worker answers. */
@@ -53,7 +55,8 @@ const work: BoreWork = {
     return describeBore(question, bodyFor(question, question.highestMode), tell)
   },
   sums: (question) => sumBore(question, bodyFor(question, question.highestMode)),
-  fit: ({ sections, conditions, free, targets }) => fitBore(sections, conditions, free, targets),
+  fit: ({ sections, conditions, free, targets, inserts }) =>
+    fitBore(sections, conditions, free, targets, inserts),
 }
 
 expose(work)

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core'
 import { benchScenes } from './benchScenes.ts'
+import { boreScenes } from './boreScenes.ts'
 import { lengthsScenes } from './lengthsScenes.ts'
 import { listenScenes } from './listenScenes.ts'
 
@@ -181,4 +182,5 @@ export const scenes: readonly Scene[] = [
   ...lengthsScenes,
   ...benchScenes,
   ...listenScenes,
+  ...boreScenes,
 ]

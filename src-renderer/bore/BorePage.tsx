@@ -1,0 +1,41 @@
+import { type ReactNode, useDeferredValue, useMemo, useState } from 'react'
+import type { Bore } from '#shared/workbook/bore.ts'
+import type { DerivedDesign } from '../state/derived.ts'
+import { BoreDrawing } from './BoreDrawing.tsx'
+import { BoreHead } from './BoreHead.tsx'
+import { BoreStatus } from './BoreStatus.tsx'
+import { FitFold } from './fit/FitFold.tsx'
+import { Pictures } from './pictures/Pictures.tsx'
+import { SectionList } from './SectionList.tsx'
+import { useBore } from './useBore.ts'
+
+interface BorePageProps {
+  readonly derived: DerivedDesign
+  readonly bore: Bore
+}
+
+/** A design's bore: drawn and listed, and what its resonances say. */
+export function BorePage({ derived, bore }: BorePageProps): ReactNode {
+  const [again, setAgain] = useState(0)
+  const shownBore = useBore(derived, again)
+  const { design } = derived
+  const names = useMemo(() => new Set(shownBore?.shown), [shownBore?.shown])
+  const listed = shownBore?.listed
+  const shown = useMemo(() => (listed ?? []).filter(({ fingering }) => names.has(fingering)), [listed, names])
+  const calm = useDeferredValue(bore)
+  if (shownBore === null) return null
+  return (
+    <>
+      <BoreHead design={design} bore={bore} answer={shownBore.answer} />
+      <BoreDrawing designId={design.id} sections={bore.sections} />
+      <BoreStatus bore={shownBore} again={() => setAgain((times) => times + 1)} />
+      <div className="boreColumns">
+        <Pictures bore={shownBore} shown={shown} designId={design.id} />
+        <div className="boreEditor">
+          <SectionList designId={design.id} sections={calm.sections} />
+          <FitFold design={design} bore={bore} input={shownBore.input} answer={shownBore.answer} />
+        </div>
+      </div>
+    </>
+  )
+}

@@ -1,0 +1,144 @@
+import { type DragEvent, type ReactNode, useDeferredValue, useId, useMemo, useRef, useState } from 'react'
+import { sectionLengthMm } from '#shared/bore/checkBore.ts'
+import { type ReadProfile, readProfile } from '#shared/bore/readProfile.ts'
+import { lengthText } from '#shared/quantity/figures.ts'
+import { mostBytes } from '#shared/workbook/openWorkbook.ts'
+import { Segments } from '../fields/Choice.tsx'
+import { useSettings } from '../state/settings.ts'
+import { boreWords } from '../words/bore.ts'
+
+interface ProfileEntryProps {
+  /** What can be done with a profile that was read. */
+  readonly children: (read: ReadProfile) => ReactNode
+}
+
+type Unit = 'auto' | 'mm' | 'in'
+
+/** A place to paste, open or drop a measured profile; says how it was understood, or which line was not. */
+export function ProfileEntry({ children }: ProfileEntryProps): ReactNode {
+  const [text, setText] = useState('')
+  const [unit, setUnit] = useState<Unit>('auto')
+  const [trouble, setTrouble] = useState<string | null>(null)
+  const id = useId()
+  const settled = useDeferredValue(text)
+  const result = useMemo(
+    () => (settled.trim() === '' ? null : readProfile(settled, unit === 'auto' ? undefined : unit)),
+    [settled, unit],
+  )
+  const take = (file: File): void => {
+    void textOf(file).then((answer) => {
+      setTrouble('message' in answer ? answer.message : null)
+      if ('text' in answer) setText(answer.text)
+    })
+  }
+  const message = trouble ?? (result === null || result.ok ? null : refusalWords(result.refusal))
+  return (
+    <div className="profileEntry" {...fileDrop(take)}>
+      <p className="soft">{boreWords.profileText}</p>
+      <label htmlFor={id}>{boreWords.profileLabel}</label>
+      <textarea
+        id={id}
+        rows={6}
+        spellCheck={false}
+        value={text}
+        aria-invalid={message !== null}
+        aria-describedby={message === null ? undefined : `${id}-message`}
+        onChange={(event) => {
+          setTrouble(null)
+          setText(event.target.value)
+        }}
+      />
+      <div className="profileTools">
+        <FileButton take={take} />
+        <Segments
+          label={boreWords.profileUnit}
+          value={unit}
+          options={[
+            { value: 'auto', text: boreWords.profileUnits.auto },
+            { value: 'mm', text: boreWords.profileUnits.mm },
+            { value: 'in', text: boreWords.profileUnits.in },
+          ]}
+          take={setUnit}
+        />
+      </div>
+      {message === null ? null : (
+        <p className="slip" role="alert" id={`${id}-message`}>
+          {message}
+        </p>
+      )}
+      {message !== null || result === null || !result.ok ? null : (
+        <>
+          <Understood read={result.value} />
+          {children(result.value)}
+        </>
+      )}
+    </div>
+  )
+}
+
+function refusalWords(refusal: { readonly path: string; readonly found: string; readonly expected: string }) {
+  const found = refusal.found.length > 60 ? `${refusal.found.slice(0, 60)}…` : refusal.found
+  return boreWords.profileRefused(refusal.path, found, refusal.expected)
+}
+
+function Understood({ read }: { readonly read: ReadProfile }): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const { section, separator, headerLines, radii } = read
+  const widestMm = section.points.reduce((most, [, diameter]) => Math.max(most, diameter), 0)
+  return (
+    <p role="status">
+      {boreWords.profileRead(
+        section.points.length,
+        lengthText(sectionLengthMm(section), unit),
+        lengthText(widestMm, unit),
+        read.unit,
+        separator,
+        headerLines,
+        radii,
+      )}
+    </p>
+  )
+}
+
+function FileButton({ take }: { readonly take: (file: File) => void }): ReactNode {
+  const input = useRef<HTMLInputElement>(null)
+  return (
+    <>
+      <button type="button" onClick={() => input.current?.click()}>
+        {boreWords.openFile}
+      </button>
+      <input
+        ref={input}
+        type="file"
+        hidden
+        accept=".csv,.tsv,.txt,text/csv,text/plain"
+        onChange={(event) => {
+          const file = event.target.files?.[0]
+          event.target.value = ''
+          if (file !== undefined) take(file)
+        }}
+      />
+    </>
+  )
+}
+
+/** Takes a file that is dropped; workbooks are left to the window. */
+function fileDrop(take: (file: File) => void) {
+  return {
+    onDrop: (event: DragEvent): void => {
+      const file = event.dataTransfer.files[0]
+      if (file === undefined || /\.(ferrule|json)$/i.test(file.name)) return
+      event.preventDefault()
+      take(file)
+    },
+  }
+}
+
+async function textOf(file: File): Promise<{ readonly text: string } | { readonly message: string }> {
+  if (file.size > mostBytes) return { message: boreWords.fileTooLarge(file.name) }
+  try {
+    return { text: new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer()) }
+  } catch {
+    return { message: boreWords.fileNotRead(file.name) }
+  }
+}

@@ -1,0 +1,88 @@
+import type { ReactNode } from 'react'
+import type { FittedBore } from '#shared/bore/fitBore.ts'
+import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import type { DesignSection } from '#shared/workbook/bore.ts'
+import { useSettings } from '../../state/settings.ts'
+import { boreWords } from '../../words/bore.ts'
+import type { FitQuestion } from '../../worker/boreWorker.ts'
+import { sectionName } from '../sectionNames.ts'
+import type { Freedom } from './freedoms.ts'
+
+interface FitProposalProps {
+  readonly fitted: FittedBore
+  readonly asked: FitQuestion
+  readonly present: readonly Freedom[]
+  readonly sections: readonly DesignSection[]
+  readonly take: () => void
+  readonly leave: () => void
+}
+
+/** What a fit would change and what it leaves, before it is taken. */
+export function FitProposal({ fitted, asked, present, sections, take, leave }: FitProposalProps): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const figure = (dimension: string, value: number): string => {
+    if (dimension === 'flare') return plainFigure(value, 3)
+    if (dimension === 'volumeMm3') return `${plainFigure(value, 0)} ${boreWords.volumeUnit}`
+    return lengthText(value, unit)
+  }
+  const named = ({ section, dimension }: { readonly section: number; readonly dimension: string }): string =>
+    boreWords.freeLabel(boreWords.freeOf[dimension] ?? dimension, sectionName(sections, section))
+  const held = asked.free.filter(({ section, dimension }) =>
+    fitted.heldByBounds.includes(`sections[${section}].${dimension}`),
+  )
+  return (
+    <section className="fitProposal" aria-label={boreWords.proposal}>
+      <table className="figures boreFigures">
+        <caption>{boreWords.proposal}</caption>
+        <thead>
+          <tr>
+            <th scope="col">
+              <span className="unseen">{boreWords.free}</span>
+            </th>
+            <th scope="col">{boreWords.now}</th>
+            <th scope="col">{boreWords.fitted}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {asked.free.map((free, i) => {
+            const { section, dimension } = free
+            const before = present.find((each) => each.section === section && each.dimension === dimension)
+            return (
+              <tr key={`${section} ${dimension}`}>
+                <th scope="row">{named(free)}</th>
+                <td>{figure(dimension, before?.presentValue ?? Number.NaN)}</td>
+                <td>
+                  <b>{figure(dimension, fitted.values[i] ?? Number.NaN)}</b>
+                </td>
+              </tr>
+            )
+          })}
+        </tbody>
+      </table>
+      <p>
+        {boreWords.wouldBeOff}:{' '}
+        {asked.targets.map(({ mode }, i) => (
+          <span key={mode} className="unbroken">
+            {i === 0 ? '' : ', '}
+            {boreWords.modeNumber(mode)} {signedCents(fitted.errorsCents[i] ?? Number.NaN)}
+          </span>
+        ))}
+        . {boreWords.rms} <b>{plainFigure(fitted.rmsCents, 1)}</b>.
+      </p>
+      {fitted.status === 'stopped' ? <p className="slip">{boreWords.fitStopped}</p> : null}
+      {held.map((free) => (
+        <p key={`${free.section} ${free.dimension}`} className="holding">
+          {boreWords.held(named(free))}
+        </p>
+      ))}
+      <div className="buttons">
+        <button type="button" className="main" onClick={take}>
+          {boreWords.takeFit}
+        </button>
+        <button type="button" onClick={leave}>
+          {boreWords.leaveFit}
+        </button>
+      </div>
+    </section>
+  )
+}

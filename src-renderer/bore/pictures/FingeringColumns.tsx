@@ -1,0 +1,57 @@
+import type { ReactNode } from 'react'
+import type { FingeredMode, FingeringModes } from '#shared/bore/fingeringModes.ts'
+import { SeriesMark } from '../../look/SeriesMark.tsx'
+import { boreWords } from '../../words/bore.ts'
+import type { ListedFingering } from '../useBore.ts'
+
+interface FingeringColumnsProps {
+  readonly caption: string
+  readonly modes: readonly FingeringModes[]
+  readonly shown: readonly ListedFingering[]
+  /** The figure of a mode as written; `null` where it has none. */
+  readonly figureOf: (mode: FingeredMode, fingering: ListedFingering) => string | null
+}
+
+/** A table with a row for each mode and a column for each fingering that is laid over the others. */
+export function FingeringColumns({ caption, modes, shown, figureOf }: FingeringColumnsProps): ReactNode {
+  const columns = shown.map((fingering) => ({
+    fingering,
+    modes: modes.find((each) => each.fingering === fingering.fingering)?.modes ?? [],
+  }))
+  const count = columns.reduce((most, each) => Math.max(most, each.modes.length), 0)
+  return (
+    <div className="tableScroll">
+      <table className="figures boreFigures">
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{boreWords.mode}</th>
+            {columns.map(({ fingering }) => (
+              <th scope="col" key={fingering.fingering}>
+                <SeriesMark series={fingering.series} />
+                {fingering.fingering}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {Array.from({ length: count }, (_, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a mode is known by its number
+            <tr key={i}>
+              <th scope="row">{i + 1}</th>
+              {columns.map(({ fingering, modes: own }) => {
+                const mode = own[i]
+                const figure = mode === undefined ? null : figureOf(mode, fingering)
+                return (
+                  <td key={fingering.fingering} className={figure === null ? 'none' : undefined}>
+                    {figure ?? '·'}
+                  </td>
+                )
+              })}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}

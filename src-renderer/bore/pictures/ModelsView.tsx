@@ -1,0 +1,106 @@
+import { type ReactNode, useMemo } from 'react'
+import type { FingeringModes } from '#shared/bore/fingeringModes.ts'
+import { signedCents } from '#shared/quantity/figures.ts'
+import { useSettings } from '../../state/settings.ts'
+import { boreWords } from '../../words/bore.ts'
+import { useBoreView } from '../boreStore.ts'
+import { ModelsPicture } from './ModelsPicture.tsx'
+import { largestDifference, modelsColumns } from './modelsColumns.ts'
+
+interface ModelsViewProps {
+  readonly modes: readonly FingeringModes[]
+}
+
+/** Both models side by side for every fingering, and in words where they differ most. */
+export function ModelsView({ modes }: ModelsViewProps): ReactNode {
+  const { firstMode, lastMode, against } = useBoreView()
+  const bandCents = useSettings((settings) => settings.bandCents)
+  const columns = useMemo(
+    () => modelsColumns(modes, [firstMode, lastMode], against),
+    [modes, firstMode, lastMode, against],
+  )
+  const numbers = Array.from({ length: lastMode - firstMode + 1 }, (_, i) => firstMode + i)
+  const most = largestDifference(modes, [firstMode, lastMode])
+  return (
+    <>
+      <ModelsPicture
+        columns={columns}
+        modes={numbers}
+        against={against}
+        bandCents={bandCents}
+        label={boreWords.modelsLabel(columns.length)}
+      />
+      <p className="chartKey">
+        <span>
+          <svg width="30" height="12" aria-hidden="true" className="boreKey">
+            <path className="lengthModel" d="M1 6H29" />
+          </svg>{' '}
+          {boreWords.lengthModelKey}
+        </span>
+        <span>
+          <svg width="30" height="12" aria-hidden="true" className="boreKey">
+            <path className="boreLine" d="M1 9L15 4L29 7" />
+            <circle className="boreMark" cx="15" cy="5" r="3.6" />
+          </svg>{' '}
+          {boreWords.boreKey}
+        </span>
+        <span>
+          <svg width="10" height="12" aria-hidden="true" className="boreKey">
+            <circle className="boreMark shallow" cx="5" cy="6" r="2" />
+          </svg>{' '}
+          {boreWords.shallowKey}
+        </span>
+      </p>
+      {most === null ? null : (
+        <p className="modelsSays">
+          {boreWords.differMost(most.fingering, most.mode, signedCents(most.cents))}
+        </p>
+      )}
+    </>
+  )
+}
+
+/** Both models as figures: a row for each fingering. */
+export function ModelsTable({ modes }: ModelsViewProps): ReactNode {
+  const { firstMode, lastMode } = useBoreView()
+  const numbers = Array.from({ length: lastMode - firstMode + 1 }, (_, i) => firstMode + i)
+  return (
+    <div className="tableScroll">
+      <table className="figures boreFigures models">
+        <caption>{boreWords.modelsCaption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{boreWords.fingering}</th>
+            <th scope="col">{boreWords.lengthModel}</th>
+            {numbers.map((mode) => (
+              <th scope="col" key={mode}>
+                {boreWords.modeNumber(mode)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {modes.map(({ fingering, modes: own }) => (
+            <tr key={fingering}>
+              <th scope="row">{fingering}</th>
+              <td>{centsOr(own.find((each) => each.errorCents !== null)?.lengthModelErrorCents)}</td>
+              {numbers.map((number) => {
+                const mode = own[number - 1]
+                return (
+                  <td key={number} className={mode?.errorCents == null ? 'none' : undefined}>
+                    {centsOr(mode?.errorCents)}
+                    {mode?.differenceCents == null ? null : <i>{signedCents(mode.differenceCents)}</i>}
+                  </td>
+                )
+              })}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
+
+function centsOr(cents: number | null | undefined): string {
+  return cents === null || cents === undefined ? '·' : signedCents(cents)
+}

@@ -1,0 +1,188 @@
+import { type ReactNode, useDeferredValue } from 'react'
+import { Segments } from '../../fields/Choice.tsx'
+import { NumberField } from '../../fields/NumberField.tsx'
+import { SeriesMark } from '../../look/SeriesMark.tsx'
+import { boreWords } from '../../words/bore.ts'
+import { type BorePicture, mostShown, toggleShown, useBoreView } from '../boreStore.ts'
+import { type BoreOnShow, highestMode, type ListedFingering } from '../useBore.ts'
+import { ImpedancePicture, PeaksTable } from './ImpedancePicture.tsx'
+import { ModelsTable, ModelsView } from './ModelsView.tsx'
+import {
+  FundamentalPicture,
+  FundamentalTable,
+  GroupLengthPicture,
+  GroupLengthTable,
+} from './ModePictures.tsx'
+import { SumPicture } from './SumPicture.tsx'
+
+interface PicturesProps {
+  readonly bore: BoreOnShow
+  readonly shown: readonly ListedFingering[]
+  readonly designId: string
+}
+
+const order: readonly BorePicture[] = ['models', 'impedance', 'fundamental', 'groupLength', 'sum']
+
+/** What the bore's resonances say, one picture at a time, with its table behind it. */
+export function Pictures({ bore, shown, designId }: PicturesProps): ReactNode {
+  const { picture, showTable, against } = useBoreView()
+  return (
+    <div className="borePictures">
+      <Segments
+        label={boreWords.picture}
+        labelHidden
+        value={picture}
+        options={order.map((value) => ({ value, text: boreWords.pictures[value] }))}
+        take={(value) => useBoreView.setState({ picture: value })}
+      />
+      <h2 className="pictureTitle">{boreWords.titles[picture]}</h2>
+      <p className="soft explains">{boreWords.explains[picture]}</p>
+      <div className="pictureTools">
+        {picture === 'models' ? (
+          <Segments
+            label={boreWords.modelsAgainst}
+            labelHidden
+            value={against}
+            options={[
+              { value: 'target', text: boreWords.againstTargetOption },
+              { value: 'lengthModel', text: boreWords.differenceOption },
+            ]}
+            take={(value) => useBoreView.setState({ against: value })}
+          />
+        ) : null}
+        <WhichFingerings />
+        {picture === 'impedance' ? null : <ModeRange />}
+        <button
+          type="button"
+          className="tableButton"
+          aria-pressed={showTable}
+          onClick={() => useBoreView.setState({ showTable: !showTable })}
+        >
+          {boreWords.table}
+        </button>
+      </div>
+      {picture === 'models' ? null : <FingeringChips bore={bore} designId={designId} />}
+      {bore.leftOut === 0 ? null : (
+        <p className="soft">{boreWords.leftOut(bore.listed.length, bore.leftOut)}</p>
+      )}
+      <ChosenPicture bore={bore} shown={shown} designId={designId} />
+      {showTable ? <ChosenTable bore={bore} shown={shown} /> : null}
+    </div>
+  )
+}
+
+function ChosenPicture({ bore, shown, designId }: PicturesProps): ReactNode {
+  const picture = useBoreView((state) => state.picture)
+  const { answer } = bore
+  if (picture === 'sum') return <SumPicture bore={bore} shown={shown} designId={designId} />
+  if (answer === null) return <div className="boreChart" style={{ height: 300 }} />
+  switch (picture) {
+    case 'models':
+      return <ModelsView modes={answer.modes} />
+    case 'impedance':
+      return <ImpedancePicture answer={answer} shown={shown} />
+    case 'fundamental':
+      return <FundamentalPicture answer={answer} shown={shown} />
+    case 'groupLength':
+      return <GroupLengthPicture answer={answer} shown={shown} />
+  }
+}
+
+/** While something is dragged the picture follows each frame, and the table as often as there is time for it. */
+function ChosenTable({ bore, shown }: Omit<PicturesProps, 'designId'>): ReactNode {
+  const picture = useBoreView((state) => state.picture)
+  const answer = useDeferredValue(bore.answer)
+  if (answer === null) return null
+  switch (picture) {
+    case 'models':
+      return <ModelsTable modes={answer.modes} />
+    case 'impedance':
+      return <PeaksTable answer={answer} shown={shown} />
+    case 'fundamental':
+      return <FundamentalTable answer={answer} shown={shown} />
+    case 'groupLength':
+      return <GroupLengthTable answer={answer} shown={shown} />
+    case 'sum':
+      return null
+  }
+}
+
+function WhichFingerings(): ReactNode {
+  const which = useBoreView((state) => state.which)
+  return (
+    <Segments
+      label={boreWords.listed}
+      labelHidden
+      value={which}
+      options={[
+        { value: 'usual', text: boreWords.usual },
+        { value: 'all', text: boreWords.all },
+      ]}
+      take={(value) => useBoreView.setState({ which: value })}
+    />
+  )
+}
+
+function ModeRange(): ReactNode {
+  const { firstMode, lastMode } = useBoreView()
+  const set = (change: { readonly firstMode?: number; readonly lastMode?: number }) => {
+    useBoreView.setState(change)
+    return null
+  }
+  return (
+    <span className="modeRange">
+      <NumberField
+        label={boreWords.fromMode}
+        value={firstMode}
+        digits={0}
+        atLeast={1}
+        atMost={lastMode}
+        by={1}
+        width={3}
+        take={(value) => (Number.isInteger(value) ? set({ firstMode: value }) : boreWords.wholeMode)}
+      />
+      <NumberField
+        label={boreWords.toMode}
+        value={lastMode}
+        digits={0}
+        atLeast={firstMode}
+        atMost={highestMode}
+        by={1}
+        width={3}
+        take={(value) => (Number.isInteger(value) ? set({ lastMode: value }) : boreWords.wholeMode)}
+      />
+    </span>
+  )
+}
+
+interface ChipsProps {
+  readonly bore: BoreOnShow
+  readonly designId: string
+}
+
+/** Which fingerings are laid over each other. */
+function FingeringChips({ bore: { listed, shown }, designId }: ChipsProps): ReactNode {
+  const full = shown.length >= mostShown
+  return (
+    <fieldset className="overlays">
+      <legend className="unseen">{boreWords.fingerings}</legend>
+      {listed.map(({ fingering, series }) => {
+        const on = shown.includes(fingering)
+        return (
+          <button
+            key={fingering}
+            type="button"
+            className="overlay"
+            aria-pressed={on}
+            disabled={!on && full}
+            title={!on && full ? boreWords.mostShown(mostShown) : undefined}
+            onClick={() => toggleShown(designId, shown, fingering)}
+          >
+            {on ? <SeriesMark series={series} /> : null}
+            {fingering}
+          </button>
+        )
+      })}
+    </fieldset>
+  )
+}

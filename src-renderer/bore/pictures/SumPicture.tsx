@@ -1,0 +1,217 @@
+import type { Remote } from 'comlink'
+import { type ReactNode, useMemo, useRef, useState } from 'react'
+import { centsBetween, ratioOfSemitones } from '#shared/pitch/cents.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { setBoreSetting } from '#shared/workbook/commands/boreCommands.ts'
+import { NumberField } from '../../fields/NumberField.tsx'
+import { tryRun } from '../../fields/refusal.ts'
+import { run } from '../../state/workbookStore.ts'
+import { boreWords } from '../../words/bore.ts'
+import { useBoreWork } from '../../worker/boreDesk.ts'
+import type { BoreWork } from '../../worker/boreWorker.ts'
+import type { SumAnswer, SumQuestion } from '../../worker/sumAnswer.ts'
+import { useBoreView } from '../boreStore.ts'
+import type { BoreOnShow, ListedFingering } from '../useBore.ts'
+import { LinePlotView } from './LinePlotView.tsx'
+import { type PlotModel, valueAt } from './linePlot.ts'
+import { useHeldRange } from './useHeldRange.ts'
+
+interface SumPictureProps {
+  readonly bore: BoreOnShow
+  readonly shown: readonly ListedFingering[]
+  readonly designId: string
+}
+
+const points = 1400
+const mostModes = 64
+const sums = async (worker: Remote<BoreWork>, question: SumQuestion) => worker.sums(question)
+
+/** The weighted sum of Re Z over frequency, with the pitches at which a note would settle by it. */
+export function SumPicture({ bore, shown, designId }: SumPictureProps): ReactNode {
+  const answer = useSums(bore, shown)
+  const [pointedHz, setPointedHz] = useState<number | null>(null)
+  const firstMode = useBoreView((state) => state.firstMode)
+  const showTable = useBoreView((state) => state.showTable)
+  const { series, model } = useSumModel(answer, shown, firstMode)
+  return (
+    <>
+      <Weights designId={designId} weights={bore.input.harmonicWeights} />
+      {answer === null ? (
+        <div className="boreChart" style={{ height: 270 }} />
+      ) : (
+        <LinePlotView
+          model={model}
+          height={270}
+          label={boreWords.sumLabel}
+          pointedHz={pointedHz}
+          point={setPointedHz}
+        />
+      )}
+      <p className="readout" aria-live="polite">
+        {pointedHz === null ? boreWords.sumHint : readout(model, pointedHz)}
+      </p>
+      {showTable && answer !== null ? <PitchTable answer={answer} shown={series} /> : null}
+    </>
+  )
+}
+
+function useSums(bore: BoreOnShow, shown: readonly ListedFingering[]): SumAnswer | null {
+  const lastMode = useBoreView((state) => state.lastMode)
+  const { input, bodyKey } = bore
+  const question = useMemo((): SumQuestion => {
+    const { sections, conditions, open, harmonicWeights } = input
+    const fingerings = shown.map(({ series: _, ...fingering }) => fingering)
+    const highestMode = Math.min(mostModes, Math.max(lastMode + 1, (lastMode + 1) * harmonicWeights.length))
+    return {
+      bodyKey,
+      sections,
+      conditions,
+      highestMode,
+      open,
+      fingerings,
+      weights: harmonicWeights,
+      lastMode,
+      points,
+    }
+  }, [input, bodyKey, shown, lastMode])
+  const worked = useBoreWork('sum', question, sums)
+  const latest = useRef<SumAnswer | null>(null)
+  if (worked !== null && 'answer' in worked && worked.answer.ok) latest.current = worked.answer.value
+  return latest.current
+}
+
+function useSumModel(answer: SumAnswer | null, shown: readonly ListedFingering[], firstMode: number) {
+  const series = useMemo(
+    () => shown.filter(({ fingering }) => answer?.curves.some((curve) => curve.fingering === fingering)),
+    [answer, shown],
+  )
+  const most = (answer?.curves ?? []).reduce(
+    (top, { sum }) => sum.reduce((high, value) => Math.max(high, value), top),
+    0,
+  )
+  const range = useHeldRange(series.map(({ fingering }) => fingering).join(), [0, 1.14 * most])
+  const model = useMemo((): PlotModel => {
+    const drawn = series.map(({ fingering, series: place }) => ({
+      key: fingering,
+      series: place,
+      values: answer?.curves.find((curve) => curve.fingering === fingering)?.sum ?? new Float64Array(),
+    }))
+    const marks = series.flatMap(({ fingering, series: place }) =>
+      (answer?.curves.find((curve) => curve.fingering === fingering)?.pitches ?? []).flatMap(({ hz }, i) =>
+        hz === null || i + 1 < firstMode
+          ? []
+          : [{ line: fingering, series: place, mode: i + 1, hz, value: null }],
+      ),
+    )
+    return { hz: answer?.hz ?? new Float64Array(), lines: drawn, marks, range, axisName: boreWords.sumAxis }
+  }, [answer, series, range, firstMode])
+  return { series, model }
+}
+
+function readout(model: PlotModel, hz: number): string {
+  const each = model.lines.map(
+    ({ key }) => `${key}: ${plainFigure(valueAt(model, key, hz) ?? 0, 3)} ${boreWords.impedanceUnit}`,
+  )
+  return `${plainFigure(hz, 2)} Hz. ${each.join('; ')}`
+}
+
+const mostTerms = 40
+
+/** Weights of the harmonics, one field a term. */
+function Weights({
+  designId,
+  weights,
+}: {
+  readonly designId: string
+  readonly weights: readonly number[]
+}): ReactNode {
+  const set = (next: readonly number[] | undefined) =>
+    tryRun(setBoreSetting(designId, 'harmonicWeights', next))
+  return (
+    <fieldset className="weights">
+      <legend>{boreWords.weights}</legend>
+      {weights.map((weight, i) => (
+        <NumberField
+          // biome-ignore lint/suspicious/noArrayIndexKey: a term is known by its harmonic
+          key={i}
+          label={boreWords.weightOf(i + 1)}
+          value={weight}
+          digits={Number.isInteger(weight) ? 0 : 2}
+          atLeast={0}
+          atMost={1e6}
+          by={1}
+          width={4}
+          take={(value) => set(weights.with(i, value))}
+        />
+      ))}
+      <button
+        type="button"
+        className="quiet"
+        disabled={weights.length >= mostTerms}
+        onClick={() => set([...weights, 1])}
+      >
+        {boreWords.addTerm}
+      </button>
+      <button
+        type="button"
+        className="quiet"
+        disabled={weights.length <= 1}
+        onClick={() => set(weights.slice(0, -1))}
+      >
+        {boreWords.removeTerm}
+      </button>
+      <button
+        type="button"
+        className="quiet"
+        onClick={() => run(setBoreSetting(designId, 'harmonicWeights', undefined))}
+      >
+        {boreWords.usualWeights}
+      </button>
+    </fieldset>
+  )
+}
+
+interface PitchTableProps {
+  readonly answer: SumAnswer
+  readonly shown: readonly ListedFingering[]
+}
+
+/** Where notes would settle: the pitch, how far above its peak, and against the open route's. */
+function PitchTable({ answer, shown }: PitchTableProps): ReactNode {
+  const rows = shown.flatMap((fingering) =>
+    (answer.curves.find((curve) => curve.fingering === fingering.fingering)?.pitches ?? []).map(
+      (pitch, i) => ({ fingering, mode: i + 1, ...pitch, openHz: answer.openPitches[i]?.hz ?? null }),
+    ),
+  )
+  return (
+    <div className="tableScroll">
+      <table className="figures boreFigures">
+        <caption>{boreWords.pitchesCaption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{boreWords.fingering}</th>
+            <th scope="col">{boreWords.mode}</th>
+            <th scope="col">{boreWords.settlesAt}</th>
+            <th scope="col">{boreWords.abovePeak}</th>
+            <th scope="col">{boreWords.againstTarget}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ fingering, mode, hz, peakHz, openHz }) => (
+            <tr key={`${fingering.fingering} ${mode}`}>
+              <th scope="row">{fingering.fingering}</th>
+              <td>{mode}</td>
+              <td>{hz === null ? boreWords.settlesNowhere : plainFigure(hz, 2)}</td>
+              <td>{hz === null ? '·' : signedCents(centsBetween(peakHz, hz))}</td>
+              <td>
+                {hz === null || openHz === null
+                  ? '·'
+                  : signedCents(centsBetween(openHz / ratioOfSemitones(fingering.semitones), hz))}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}

@@ -1,0 +1,134 @@
+import type { Remote } from 'comlink'
+import { useMemo, useRef } from 'react'
+import type { BoreFingering } from '#shared/bore/fingeringModes.ts'
+import type { BoreRefusal, BoreResult } from '#shared/bore/refusal.ts'
+import type { BoreSection } from '#shared/bore/section.ts'
+import { usualFingerings } from '#shared/valves/usual.ts'
+import { type BoreInput, boreInput } from '#shared/workbook/boreInput.ts'
+import type { DerivedDesign } from '../state/derived.ts'
+import { useWorkbook } from '../state/workbookStore.ts'
+import type { BoreAnswer, BoreQuestion } from '../worker/boreAnswer.ts'
+import { givenUp, useBoreWork } from '../worker/boreDesk.ts'
+import type { BoreWork } from '../worker/boreWorker.ts'
+import { type BoreView, useBoreView } from './boreStore.ts'
+
+/** A fingering in the list, with its place there, which gives its look. */
+export interface ListedFingering extends BoreFingering {
+  readonly series: number
+}
+
+/** A design's bore, what is asked about it and what is known. */
+export interface BoreOnShow {
+  readonly input: BoreInput
+  readonly bodyKey: string
+  /** The fingerings that are listed, in order of their drop. */
+  readonly listed: readonly ListedFingering[]
+  /** Fingerings left out because they are too many. */
+  readonly leftOut: number
+  /** Names of those laid over each other. */
+  readonly shown: readonly string[]
+  /** The latest answer that there is; `null` before the first. */
+  readonly answer: BoreAnswer | null
+  readonly refusal: BoreRefusal | null
+  /** `null` unless the work failed or was given up. */
+  readonly failure: 'givenUp' | string | null
+  /** Whether the latest question is not answered yet. */
+  readonly waiting: boolean
+}
+
+export const highestMode = 16
+const points = 1600
+const mostListed = 256
+
+const describe = async (worker: Remote<BoreWork>, question: BoreQuestion): Promise<BoreResult<BoreAnswer>> =>
+  worker.describe(question)
+
+/** Keeps everything about a design's bore up to date; the newest edit wins. `again` asks once more. */
+export function useBore(derived: DerivedDesign, again: number): BoreOnShow | null {
+  const air = useWorkbook((state) => state.workbook?.air)
+  const { design } = derived
+  const view = useBoreView()
+  const input = useMemo(() => (air === undefined ? null : boreInput({ air }, design)), [air, design])
+  const bodyKey = input === null ? '' : keyOf(input)
+  const { listed, leftOut } = useMemo(
+    () => listedOf(input, derived, view.which),
+    [input, derived, view.which],
+  )
+  const shown = useMemo(() => shownOf(view, design.id, listed), [view, design.id, listed])
+  const drawn = useSame(view.picture === 'impedance' ? shown : noNames)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `again` only makes another object of the same question
+  const question = useMemo(
+    () => (input === null ? null : questionOf(input, bodyKey, listed, drawn)),
+    [input, bodyKey, listed, drawn, again],
+  )
+  const worked = useBoreWork('picture', question, describe)
+  const latest = useRef<{ readonly designId: string; readonly answer: BoreAnswer } | null>(null)
+  if (input === null) return null
+  const result = worked !== null && 'answer' in worked ? worked.answer : null
+  if (result?.ok) latest.current = { designId: design.id, answer: result.value }
+  const failure = worked !== null && 'failure' in worked ? worked.failure : null
+  return {
+    input,
+    bodyKey,
+    listed,
+    leftOut,
+    shown,
+    answer: latest.current?.designId === design.id ? latest.current.answer : null,
+    refusal: result !== null && !result.ok ? result.refusal : null,
+    failure: failure === givenUp ? 'givenUp' : failure,
+    waiting: worked?.question !== question,
+  }
+}
+
+const noNames: readonly string[] = []
+
+/** The list as it was before when it holds the same names. */
+function useSame(names: readonly string[]): readonly string[] {
+  const kept = useRef(names)
+  if (kept.current.join('\n') !== names.join('\n')) kept.current = names
+  return kept.current
+}
+
+const numbers = new WeakMap<readonly BoreSection[], number>()
+let latestNumber = 0
+
+/** Values are immutable, so the same list of sections is the same bore. */
+function keyOf({ sections, conditions }: BoreInput): string {
+  const number = numbers.get(sections) ?? ++latestNumber
+  numbers.set(sections, number)
+  return `${number} ${JSON.stringify(conditions)}`
+}
+
+function listedOf(
+  input: BoreInput | null,
+  { design, tables }: DerivedDesign,
+  which: BoreView['which'],
+): { readonly listed: readonly ListedFingering[]; readonly leftOut: number } {
+  if (input === null) return { listed: [], leftOut: 0 }
+  const usual = new Set(usualFingerings(design.valves, tables.fingerings).map(({ name }) => name))
+  const wanted =
+    which === 'all' ? input.fingerings : input.fingerings.filter(({ fingering }) => usual.has(fingering))
+  const kept = wanted.slice(0, mostListed)
+  const listed = kept
+    .toSorted((a, b) => a.semitones - b.semitones)
+    .map((fingering, series) => ({ ...fingering, series }))
+  return { listed, leftOut: wanted.length - kept.length }
+}
+
+function shownOf(view: BoreView, designId: string, listed: readonly ListedFingering[]): readonly string[] {
+  const names = new Set(listed.map(({ fingering }) => fingering))
+  const chosen = (view.shown.get(designId) ?? []).filter((name) => names.has(name))
+  if (chosen.length > 0) return chosen
+  const ends = [listed[0], listed.at(-1)].flatMap((each) => (each === undefined ? [] : [each.fingering]))
+  return [...new Set(ends)]
+}
+
+function questionOf(
+  { sections, conditions, open }: BoreInput,
+  bodyKey: string,
+  listed: readonly ListedFingering[],
+  drawn: readonly string[],
+): BoreQuestion {
+  const fingerings = listed.map(({ series: _, ...fingering }) => fingering)
+  return { bodyKey, sections, conditions, highestMode, open, fingerings, drawn, points }
+}
