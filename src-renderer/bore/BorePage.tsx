@@ -2,7 +2,7 @@ import { type ReactNode, useDeferredValue, useMemo, useState } from 'react'
 import type { Bore } from '#shared/workbook/bore.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { BoreDrawing } from './BoreDrawing.tsx'
-import { BoreHead } from './BoreHead.tsx'
+import { BoreHead, Slices } from './BoreHead.tsx'
 import { BoreStatus } from './BoreStatus.tsx'
 import { FitFold } from './fit/FitFold.tsx'
 import { Pictures } from './pictures/Pictures.tsx'
@@ -19,20 +19,21 @@ export function BorePage({ derived, bore }: BorePageProps): ReactNode {
   const [again, setAgain] = useState(0)
   const shownBore = useBore(derived, again)
   const { design } = derived
-  const names = useMemo(() => new Set(shownBore?.shown), [shownBore?.shown])
   const listed = shownBore?.listed
+  const names = shownBore?.shown
   const shown = useMemo(() => (listed ?? []).filter(({ fingering }) => names.has(fingering)), [listed, names])
   const calm = useDeferredValue(bore)
   if (shownBore === null) return null
   return (
     <>
-      <BoreHead design={design} bore={bore} answer={shownBore.answer} />
+      <BoreHead design={design} bore={bore} />
       <BoreDrawing designId={design.id} sections={bore.sections} />
       <BoreStatus bore={shownBore} again={() => setAgain((times) => times + 1)} />
       <div className="boreColumns">
         <Pictures bore={shownBore} shown={shown} designId={design.id} />
         <div className="boreEditor">
           <SectionList designId={design.id} sections={calm.sections} />
+          {shownBore.answer === null ? null : <Slices slicing={shownBore.answer.slicing} />}
           <FitFold design={design} bore={bore} input={shownBore.input} answer={shownBore.answer} />
         </div>
       </div>

@@ -78,7 +78,7 @@ export const SectionList = memo(function SectionList({ designId, sections }: Sec
           {boreWords.deleteBore}
         </button>
       </p>
-      <Fold title={boreWords.measured} hint="">
+      <Fold title={boreWords.measuredHere} hint={boreWords.measuredHint}>
         {() => <ReplaceByProfile designId={designId} sections={sections} />}
       </Fold>
     </div>

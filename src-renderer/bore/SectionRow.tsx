@@ -85,7 +85,7 @@ export const SectionRow = memo(function SectionRow(props: SectionRowProps): Reac
 function KindAndName({ designId, section, index }: SectionRowProps): ReactNode {
   const number = index + 1
   const options = [
-    ...(section.kind === 'profile' ? [{ value: section.kind as string, text: boreWords.kinds.profile }] : []),
+    ...(section.kind === 'profile' ? [{ value: section.kind as string, text: boreWords.profileKind }] : []),
     ...addedKinds.map((kind) => ({ value: kind as string, text: boreWords.kinds[kind] })),
   ]
   return (

@@ -12,8 +12,8 @@ import { givenUp, useBoreWork } from '../worker/boreDesk.ts'
 import type { BoreWork } from '../worker/boreWorker.ts'
 import { type BoreView, useBoreView } from './boreStore.ts'
 
-/** A fingering in the list, with its place there, which gives its look. */
-export interface ListedFingering extends BoreFingering {
+/** A fingering laid over others, with its place among them, which gives its look. */
+export interface ShownFingering extends BoreFingering {
   readonly series: number
 }
 
@@ -22,7 +22,7 @@ export interface BoreOnShow {
   readonly input: BoreInput
   readonly bodyKey: string
   /** The fingerings that are listed, in order of their drop. */
-  readonly listed: readonly ListedFingering[]
+  readonly listed: readonly BoreFingering[]
   /** Fingerings left out because they are too many. */
   readonly leftOut: number
   /** Names of those laid over each other. */
@@ -103,19 +103,17 @@ function listedOf(
   input: BoreInput | null,
   { design, tables }: DerivedDesign,
   which: BoreView['which'],
-): { readonly listed: readonly ListedFingering[]; readonly leftOut: number } {
+): { readonly listed: readonly BoreFingering[]; readonly leftOut: number } {
   if (input === null) return { listed: [], leftOut: 0 }
   const usual = new Set(usualFingerings(design.valves, tables.fingerings).map(({ name }) => name))
   const wanted =
     which === 'all' ? input.fingerings : input.fingerings.filter(({ fingering }) => usual.has(fingering))
   const kept = wanted.slice(0, mostListed)
-  const listed = kept
-    .toSorted((a, b) => a.semitones - b.semitones)
-    .map((fingering, series) => ({ ...fingering, series }))
+  const listed = kept.toSorted((a, b) => a.semitones - b.semitones)
   return { listed, leftOut: wanted.length - kept.length }
 }
 
-function shownOf(view: BoreView, designId: string, listed: readonly ListedFingering[]): readonly string[] {
+function shownOf(view: BoreView, designId: string, listed: readonly BoreFingering[]): readonly string[] {
   const names = new Set(listed.map(({ fingering }) => fingering))
   const chosen = (view.shown.get(designId) ?? []).filter((name) => names.has(name))
   if (chosen.length > 0) return chosen
@@ -126,9 +124,8 @@ function shownOf(view: BoreView, designId: string, listed: readonly ListedFinger
 function questionOf(
   { sections, conditions, open }: BoreInput,
   bodyKey: string,
-  listed: readonly ListedFingering[],
+  listed: readonly BoreFingering[],
   drawn: readonly string[],
 ): BoreQuestion {
-  const fingerings = listed.map(({ series: _, ...fingering }) => fingering)
-  return { bodyKey, sections, conditions, highestMode, open, fingerings, drawn, points }
+  return { bodyKey, sections, conditions, highestMode, open, fingerings: listed, drawn, points }
 }

@@ -17,6 +17,8 @@ export const boreWords = {
   },
   startLength: (length: string) => `${length} of tube`,
   measured: 'Or a measured profile',
+  measuredHere: 'A measured profile',
+  measuredHint: 'in the place of some sections, pasted or from a file',
 
   profileText:
     'Two columns, distance and diameter, as a spreadsheet copies them or a CSV file holds them: mm or inches, with or without headings, commas or semicolons. A file may be dropped here.',
@@ -73,6 +75,7 @@ export const boreWords = {
     bell: 'bell',
     profile: 'measured profile',
   } satisfies Record<BoreSection['kind'], string>,
+  profileKind: 'measured',
   kindOf: (number: number) => `Kind of section ${number}`,
   nameOf: (number: number) => `Name of section ${number}`,
   lengthOf: (number: number) => `Length of section ${number}`,

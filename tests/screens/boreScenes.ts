@@ -5,6 +5,7 @@ async function bore(page: Page, title: RegExp): Promise<void> {
   await page.getByRole('button', { name: title }).click()
   await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
   await page.getByRole('tab', { name: 'Bore' }).click()
+  await page.getByRole('heading', { name: 'No bore yet' }).waitFor()
 }
 
 /** A design with the low starting bore. */
@@ -87,7 +88,7 @@ export const boreScenes: readonly Scene[] = [
       await page.getByRole('checkbox', { name: 'flare of bell 8' }).check()
       await page.getByRole('button', { name: 'Fit', exact: true }).click()
       await page.getByRole('region', { name: 'Fitted' }).waitFor()
-      await page.locator('.fit').evaluate((place) => place.scrollIntoView())
+      await page.getByRole('region', { name: 'Fitted' }).scrollIntoViewIfNeeded()
     },
   },
   {

@@ -1,15 +1,17 @@
 import type { ReactNode } from 'react'
 import type { FingeredMode, FingeringModes } from '#shared/bore/fingeringModes.ts'
 import { SeriesMark } from '../../look/SeriesMark.tsx'
+import { seriesLook } from '../../look/seriesLook.ts'
 import { boreWords } from '../../words/bore.ts'
-import type { ListedFingering } from '../useBore.ts'
+import type { ShownFingering } from '../useBore.ts'
+import { isFilled } from './filledMarks.ts'
 
 interface FingeringColumnsProps {
   readonly caption: string
   readonly modes: readonly FingeringModes[]
-  readonly shown: readonly ListedFingering[]
+  readonly shown: readonly ShownFingering[]
   /** The figure of a mode as written; `null` where it has none. */
-  readonly figureOf: (mode: FingeredMode, fingering: ListedFingering) => string | null
+  readonly figureOf: (mode: FingeredMode, fingering: ShownFingering) => string | null
 }
 
 /** A table with a row for each mode and a column for each fingering that is laid over the others. */
@@ -28,7 +30,12 @@ export function FingeringColumns({ caption, modes, shown, figureOf }: FingeringC
             <th scope="col">{boreWords.mode}</th>
             {columns.map(({ fingering }) => (
               <th scope="col" key={fingering.fingering}>
-                <SeriesMark series={fingering.series} />
+                <span
+                  className={isFilled(fingering.series) ? 'filled' : undefined}
+                  style={{ color: `var(${seriesLook(fingering.series).colour})` }}
+                >
+                  <SeriesMark series={fingering.series} />
+                </span>
                 {fingering.fingering}
               </th>
             ))}

@@ -4,7 +4,7 @@ import { Segments } from '../../fields/Choice.tsx'
 import { boreWords } from '../../words/bore.ts'
 import type { BoreAnswer } from '../../worker/boreAnswer.ts'
 import { useBoreView } from '../boreStore.ts'
-import type { ListedFingering } from '../useBore.ts'
+import type { ShownFingering } from '../useBore.ts'
 import { FingeringColumns } from './FingeringColumns.tsx'
 import { LinePlotView } from './LinePlotView.tsx'
 import { type PlotModel, valueAt } from './linePlot.ts'
@@ -12,7 +12,7 @@ import { useHeldRange } from './useHeldRange.ts'
 
 interface ImpedancePictureProps {
   readonly answer: BoreAnswer
-  readonly shown: readonly ListedFingering[]
+  readonly shown: readonly ShownFingering[]
 }
 
 /** Magnitude and phase of the input impedance, fingerings laid over each other, peaks marked by their mode. */
@@ -56,7 +56,7 @@ export function ImpedancePicture({ answer, shown }: ImpedancePictureProps): Reac
 
 function magnitudeModel(
   { hz, curves, modes }: BoreAnswer,
-  drawn: readonly ListedFingering[],
+  drawn: readonly ShownFingering[],
   range: readonly [number, number],
 ): PlotModel {
   const marks = drawn.flatMap(({ fingering, series }) =>
@@ -72,7 +72,7 @@ function magnitudeModel(
   return { hz, lines, marks, range, axisName: boreWords.magnitudeAxis }
 }
 
-function phaseModel({ hz, curves }: BoreAnswer, drawn: readonly ListedFingering[]): PlotModel {
+function phaseModel({ hz, curves }: BoreAnswer, drawn: readonly ShownFingering[]): PlotModel {
   const lines = linesOf(drawn, (name) => curves.find(({ fingering }) => fingering === name)?.phaseDegrees)
   return {
     hz,
@@ -84,7 +84,7 @@ function phaseModel({ hz, curves }: BoreAnswer, drawn: readonly ListedFingering[
   }
 }
 
-function linesOf(drawn: readonly ListedFingering[], valuesOf: (name: string) => Float64Array | undefined) {
+function linesOf(drawn: readonly ShownFingering[], valuesOf: (name: string) => Float64Array | undefined) {
   return drawn.flatMap(({ fingering, series }) => {
     const values = valuesOf(fingering)
     return values === undefined ? [] : [{ key: fingering, series, values }]

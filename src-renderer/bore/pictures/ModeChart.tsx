@@ -4,6 +4,7 @@ import { markerPath } from '../../look/SeriesMark.tsx'
 import { seriesLook } from '../../look/seriesLook.ts'
 import { boreWords } from '../../words/bore.ts'
 import { useWidth } from '../useWidth.ts'
+import { isFilled } from './filledMarks.ts'
 import { roomyRange, ticksWithin } from './ticks.ts'
 import { useHeldRange } from './useHeldRange.ts'
 
@@ -77,14 +78,18 @@ function ModeSvg(props: ModeChartProps & { readonly width: number }): ReactNode 
         const { colour, dash, marker } = seriesLook(series)
         const places = points.map((point) => ({ ...point, px: x(point.mode), py: y(point.value) }))
         return (
-          <g key={name} style={{ stroke: `var(${colour})` }}>
+          <g key={name} style={{ stroke: `var(${colour})`, color: `var(${colour})` }}>
             <polyline
               points={places.map(({ px, py }) => `${px},${py}`).join(' ')}
               strokeWidth="2"
               strokeDasharray={dash.join(' ')}
             />
             {places.map(({ mode, px, py, shallow }) => (
-              <path key={mode} className="marker" d={markerPath(marker, px, py, shallow ? 2 : 4.5)} />
+              <path
+                key={mode}
+                className={isFilled(series) ? 'marker filled' : 'marker'}
+                d={markerPath(marker, px, py, shallow ? 2 : 4.5)}
+              />
             ))}
           </g>
         )

@@ -6,13 +6,13 @@ import { useSettings } from '../../state/settings.ts'
 import { boreWords } from '../../words/bore.ts'
 import type { BoreAnswer } from '../../worker/boreAnswer.ts'
 import { useBoreView } from '../boreStore.ts'
-import type { ListedFingering } from '../useBore.ts'
+import type { ShownFingering } from '../useBore.ts'
 import { FingeringColumns } from './FingeringColumns.tsx'
 import { ModeChart, type ModeLine } from './ModeChart.tsx'
 
 interface ModePictureProps {
   readonly answer: BoreAnswer
-  readonly shown: readonly ListedFingering[]
+  readonly shown: readonly ShownFingering[]
 }
 
 /** Equivalent fundamental of each mode, cents against the one that suits all of them best. */
@@ -96,7 +96,7 @@ export function GroupLengthTable({ answer, shown }: ModePictureProps): ReactNode
 
 function useLines(
   { modes }: BoreAnswer,
-  shown: readonly ListedFingering[],
+  shown: readonly ShownFingering[],
   figureOf: (mode: FingeredMode) => number | null,
 ): readonly ModeLine[] {
   const { firstMode, lastMode } = useBoreView()

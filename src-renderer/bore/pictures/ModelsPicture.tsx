@@ -33,11 +33,12 @@ export function ModelsPicture(props: ModelsPictureProps): ReactNode {
   )
 }
 
-const narrowestModePx = 8
+const narrowestModePx = 5
+const besideModesPx = 8
 
 function columnPx({ columns, modes }: ModelsPictureProps, width: number): number {
   const room = (width - size.left - size.right) / Math.max(columns.length, 1)
-  return Math.max(room, modes.length * narrowestModePx + 12)
+  return Math.max(room, modes.length * narrowestModePx + besideModesPx)
 }
 
 /** Lines that the tallest label takes: one when all fit side by side, else valve under valve. */
@@ -105,6 +106,14 @@ function ModelsSvg(props: ModelsSvgProps): ReactNode {
   )
 }
 
+/** All modes where their numbers fit side by side, else the sharpest and the flattest. */
+function labelledModes(marks: ModelsColumn['marks'], step: number): ReadonlySet<number> {
+  const fits = marks.every(({ mode }) => step >= String(mode).length * 7 + 1)
+  if (fits) return new Set(marks.map(({ mode }) => mode))
+  const byCents = marks.toSorted((a, b) => a.cents - b.cents)
+  return new Set([byCents[0], byCents.at(-1)].flatMap((mark) => (mark === undefined ? [] : [mark.mode])))
+}
+
 interface ColumnProps {
   readonly column: ModelsColumn
   readonly modes: readonly number[]
@@ -117,14 +126,16 @@ interface ColumnProps {
 
 function Column({ column, modes, leftPx, widthPx, bottomPx, stacked, y }: ColumnProps): ReactNode {
   const { fingering, barCents, marks } = column
-  const step = (widthPx - 12) / Math.max(modes.length, 1)
+  const step = (widthPx - besideModesPx) / Math.max(modes.length, 1)
   const first = modes[0] ?? 1
   const places = marks.map((mark) => ({
     ...mark,
-    px: leftPx + 6 + (mark.mode - first + 0.5) * step,
+    px: leftPx + besideModesPx / 2 + (mark.mode - first + 0.5) * step,
     py: y(mark.cents),
   }))
   const lines = stacked ? fingering.split('-') : [fingering]
+  const labelled = labelledModes(marks, step)
+  const radius = Math.min(3.6, 0.8 + 0.45 * step)
   return (
     <g>
       <path className="grid" d={`M${leftPx + widthPx} ${size.top}V${bottomPx}`} />
@@ -142,9 +153,9 @@ function Column({ column, modes, leftPx, widthPx, bottomPx, stacked, y }: Column
               className={shallow ? 'boreMark shallow' : 'boreMark'}
               cx={px}
               cy={py}
-              r={shallow ? 2 : 3.6}
+              r={shallow ? Math.min(2, radius) : radius}
             />
-            {step < String(mode).length * 7 + 1 ? null : (
+            {!labelled.has(mode) ? null : (
               <text className="modeNumber" x={px} y={above ? py - 7 : py + 16} textAnchor="middle">
                 {mode}
               </text>

@@ -2,9 +2,11 @@ import { type ReactNode, useDeferredValue } from 'react'
 import { Segments } from '../../fields/Choice.tsx'
 import { NumberField } from '../../fields/NumberField.tsx'
 import { SeriesMark } from '../../look/SeriesMark.tsx'
+import { seriesLook } from '../../look/seriesLook.ts'
 import { boreWords } from '../../words/bore.ts'
 import { type BorePicture, mostShown, toggleShown, useBoreView } from '../boreStore.ts'
-import { type BoreOnShow, highestMode, type ListedFingering } from '../useBore.ts'
+import { type BoreOnShow, highestMode, type ShownFingering } from '../useBore.ts'
+import { isFilled } from './filledMarks.ts'
 import { ImpedancePicture, PeaksTable } from './ImpedancePicture.tsx'
 import { ModelsTable, ModelsView } from './ModelsView.tsx'
 import {
@@ -17,7 +19,7 @@ import { SumPicture } from './SumPicture.tsx'
 
 interface PicturesProps {
   readonly bore: BoreOnShow
-  readonly shown: readonly ListedFingering[]
+  readonly shown: readonly ShownFingering[]
   readonly designId: string
 }
 
@@ -35,8 +37,17 @@ export function Pictures({ bore, shown, designId }: PicturesProps): ReactNode {
         options={order.map((value) => ({ value, text: boreWords.pictures[value] }))}
         take={(value) => useBoreView.setState({ picture: value })}
       />
-      <h2 className="pictureTitle">{boreWords.titles[picture]}</h2>
-      <p className="soft explains">{boreWords.explains[picture]}</p>
+      <div className="pictureHead">
+        <h2>{boreWords.titles[picture]}</h2>
+        <button
+          type="button"
+          className="tableButton"
+          aria-pressed={showTable}
+          onClick={() => useBoreView.setState({ showTable: !showTable })}
+        >
+          {boreWords.table}
+        </button>
+      </div>
       <div className="pictureTools">
         {picture === 'models' ? (
           <Segments
@@ -52,20 +63,13 @@ export function Pictures({ bore, shown, designId }: PicturesProps): ReactNode {
         ) : null}
         <WhichFingerings />
         {picture === 'impedance' ? null : <ModeRange />}
-        <button
-          type="button"
-          className="tableButton"
-          aria-pressed={showTable}
-          onClick={() => useBoreView.setState({ showTable: !showTable })}
-        >
-          {boreWords.table}
-        </button>
       </div>
-      {picture === 'models' ? null : <FingeringChips bore={bore} designId={designId} />}
+      {picture === 'models' ? null : <Overlays bore={bore} designId={designId} />}
       {bore.leftOut === 0 ? null : (
         <p className="soft">{boreWords.leftOut(bore.listed.length, bore.leftOut)}</p>
       )}
       <ChosenPicture bore={bore} shown={shown} designId={designId} />
+      <p className="soft explains">{boreWords.explains[picture]}</p>
       {showTable ? <ChosenTable bore={bore} shown={shown} /> : null}
     </div>
   )
@@ -155,31 +159,33 @@ function ModeRange(): ReactNode {
   )
 }
 
-interface ChipsProps {
+interface OverlaysProps {
   readonly bore: BoreOnShow
   readonly designId: string
 }
 
 /** Which fingerings are laid over each other. */
-function FingeringChips({ bore: { listed, shown }, designId }: ChipsProps): ReactNode {
+function Overlays({ bore: { listed, shown }, designId }: OverlaysProps): ReactNode {
   const full = shown.length >= mostShown
   return (
     <fieldset className="overlays">
       <legend className="unseen">{boreWords.fingerings}</legend>
-      {listed.map(({ fingering, series }) => {
-        const on = shown.includes(fingering)
+      {listed.map(({ fingering }) => {
+        const series = shown.indexOf(fingering)
+        const on = series >= 0
         return (
           <button
             key={fingering}
             type="button"
-            className="overlay"
+            className={isFilled(series) ? 'overlay filled' : 'overlay'}
+            style={on ? { color: `var(${seriesLook(series).colour})` } : undefined}
             aria-pressed={on}
             disabled={!on && full}
             title={!on && full ? boreWords.mostShown(mostShown) : undefined}
             onClick={() => toggleShown(designId, shown, fingering)}
           >
             {on ? <SeriesMark series={series} /> : null}
-            {fingering}
+            <span>{fingering}</span>
           </button>
         )
       })}

@@ -11,14 +11,14 @@ import { useBoreWork } from '../../worker/boreDesk.ts'
 import type { BoreWork } from '../../worker/boreWorker.ts'
 import type { SumAnswer, SumQuestion } from '../../worker/sumAnswer.ts'
 import { useBoreView } from '../boreStore.ts'
-import type { BoreOnShow, ListedFingering } from '../useBore.ts'
+import type { BoreOnShow, ShownFingering } from '../useBore.ts'
 import { LinePlotView } from './LinePlotView.tsx'
 import { type PlotModel, valueAt } from './linePlot.ts'
 import { useHeldRange } from './useHeldRange.ts'
 
 interface SumPictureProps {
   readonly bore: BoreOnShow
-  readonly shown: readonly ListedFingering[]
+  readonly shown: readonly ShownFingering[]
   readonly designId: string
 }
 
@@ -55,7 +55,7 @@ export function SumPicture({ bore, shown, designId }: SumPictureProps): ReactNod
   )
 }
 
-function useSums(bore: BoreOnShow, shown: readonly ListedFingering[]): SumAnswer | null {
+function useSums(bore: BoreOnShow, shown: readonly ShownFingering[]): SumAnswer | null {
   const lastMode = useBoreView((state) => state.lastMode)
   const { input, bodyKey } = bore
   const question = useMemo((): SumQuestion => {
@@ -80,7 +80,7 @@ function useSums(bore: BoreOnShow, shown: readonly ListedFingering[]): SumAnswer
   return latest.current
 }
 
-function useSumModel(answer: SumAnswer | null, shown: readonly ListedFingering[], firstMode: number) {
+function useSumModel(answer: SumAnswer | null, shown: readonly ShownFingering[], firstMode: number) {
   const series = useMemo(
     () => shown.filter(({ fingering }) => answer?.curves.some((curve) => curve.fingering === fingering)),
     [answer, shown],
@@ -173,7 +173,7 @@ function Weights({
 
 interface PitchTableProps {
   readonly answer: SumAnswer
-  readonly shown: readonly ListedFingering[]
+  readonly shown: readonly ShownFingering[]
 }
 
 /** Where notes would settle: the pitch, how far above its peak, and against the open route's. */

@@ -3,6 +3,7 @@ import { plainFigure } from '#shared/quantity/figures.ts'
 import type { Inks } from '../../curves/inkOfTheme.ts'
 import { markerPath } from '../../look/SeriesMark.tsx'
 import { seriesLook } from '../../look/seriesLook.ts'
+import { isFilled } from './filledMarks.ts'
 
 /** A curve over frequency. */
 export interface PlotLine {
@@ -140,7 +141,7 @@ function drawInFront(plot: uPlot, model: PlotModel, pointed: number | null, inks
     const [x, y] = [plot.valToPos(hz, 'x', true), plot.valToPos(at, 'y', true)]
     if (x > bbox.left + bbox.width) continue
     ctx.strokeStyle = inks.ofSeries(series)
-    ctx.fillStyle = inks.paper
+    ctx.fillStyle = isFilled(series) ? inks.ofSeries(series) : inks.paper
     const outline = new Path2D(markerPath(seriesLook(series).marker, 0, 0, markRadius * devicePixelRatio))
     ctx.setTransform(1, 0, 0, 1, x, y)
     ctx.fill(outline)
