@@ -21,7 +21,14 @@ export function BorePage({ derived, bore }: BorePageProps): ReactNode {
   const { design } = derived
   const listed = shownBore?.listed
   const names = shownBore?.shown
-  const shown = useMemo(() => (listed ?? []).filter(({ fingering }) => names.has(fingering)), [listed, names])
+  const shown = useMemo(
+    () =>
+      (names ?? []).flatMap((name, series) => {
+        const found = listed?.find(({ fingering }) => fingering === name)
+        return found === undefined ? [] : [{ ...found, series }]
+      }),
+    [listed, names],
+  )
   const calm = useDeferredValue(bore)
   if (shownBore === null) return null
   return (
