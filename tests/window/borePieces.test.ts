@@ -1,0 +1,199 @@
+import { describe, expect, it } from 'vitest'
+import { prepareBody } from '#shared/bore/body.ts'
+import type { BoreFingering } from '#shared/bore/fingeringModes.ts'
+import type { BoreSection } from '#shared/bore/section.ts'
+import { systems } from '#shared/valves/systems/systems.ts'
+import { designFromSystem, emptyWorkbook } from '#shared/workbook/newWorkbook.ts'
+import { drawnBore, movableJoints } from '../../src-renderer/bore/drawingScale.ts'
+import { bodyLengthKey, freedomsOf } from '../../src-renderer/bore/fit/freedoms.ts'
+import { changedKind, newSection } from '../../src-renderer/bore/newSection.ts'
+import { largestDifference, modelsColumns } from '../../src-renderer/bore/pictures/modelsColumns.ts'
+import { roomyRange, ticksWithin } from '../../src-renderer/bore/pictures/ticks.ts'
+import { setMeasuredBore, usualValvesMm } from '../../src-renderer/bore/profileBore.ts'
+import { type BoreQuestion, describeBore } from '../../src-renderer/worker/boreAnswer.ts'
+import { sumBore } from '../../src-renderer/worker/sumAnswer.ts'
+import { demand, highBore } from '../shared/bore/bores.ts'
+
+const conditions = { temperatureC: 26.85 }
+const body = prepareBody(highBore, conditions, { highestMode: 16 })
+const open: BoreFingering = { fingering: '0', semitones: 0, inserts: [], routeLengthMm: 1400 }
+const second = {
+  fingering: '2',
+  semitones: 1,
+  inserts: [{ lengthMm: 82.3, diameterMm: 11.66 }],
+  routeLengthMm: 1482.3,
+}
+const question: BoreQuestion = {
+  bodyKey: '1',
+  sections: highBore,
+  conditions,
+  highestMode: 16,
+  open,
+  fingerings: [open, second],
+  drawn: ['2'],
+  points: 400,
+}
+const answer = demand(await describeBore(question, body, () => undefined))
+
+describe('what the worker says of a bore', () => {
+  it('has the modes of every fingering and the curves of those drawn, on common frequencies', () => {
+    expect(answer.modes.map(({ fingering }) => fingering)).toEqual(['0', '2'])
+    expect(answer.curves.map(({ fingering }) => fingering)).toEqual(['2'])
+    expect(answer.hz).toHaveLength(400)
+    expect(answer.curves[0]?.magnitude).toHaveLength(400)
+    expect(Math.max(...(answer.curves[0]?.phaseDegrees ?? []))).toBeLessThanOrEqual(90)
+    // Passive: the phase never leaves ±90°.
+    expect(Math.min(...(answer.curves[0]?.phaseDegrees ?? []))).toBeGreaterThanOrEqual(-90)
+  })
+
+  it('tells how many fingerings are done when there are many', async () => {
+    const told: number[][] = []
+    const many = Array.from({ length: 40 }, (_, i) => ({ ...second, fingering: `${i}` }))
+    await describeBore({ ...question, fingerings: many }, body, (done, of) => told.push([done, of]))
+    expect(told).toEqual([
+      [0, 40],
+      [16, 40],
+      [32, 40],
+      [40, 40],
+    ])
+  })
+
+  it('passes a refusal on', async () => {
+    const refused = prepareBody([], conditions)
+    expect(await describeBore(question, refused, () => undefined)).toMatchObject({ ok: false })
+    expect(sumBore({ ...question, weights: [1], lastMode: 4 }, refused)).toMatchObject({ ok: false })
+  })
+
+  it('gives a playing pitch for each mode drawn of the weighted sum', () => {
+    const sums = demand(sumBore({ ...question, weights: [1, 1], lastMode: 6 }, body))
+    expect(sums.curves.map(({ pitches }) => pitches.length)).toEqual([6, 6])
+    expect(sums.openPitches).toEqual(sums.curves[0]?.pitches)
+  })
+})
+
+describe('the picture of both models', () => {
+  it('measures both from the open route, which has no error in either', () => {
+    const [first] = modelsColumns(answer.modes, [2, 8], 'target')
+    expect(first?.barCents).toBe(0)
+    expect(first?.marks.map(({ mode }) => mode)).toEqual([2, 3, 4, 5, 6, 7, 8])
+    expect(first?.marks.every(({ cents }) => Math.abs(cents) < 1e-9)).toBe(true)
+  })
+
+  it('has one bar for the length model and the same difference whatever it is drawn against', () => {
+    const against = modelsColumns(answer.modes, [2, 8], 'target')[1]!
+    const apart = modelsColumns(answer.modes, [2, 8], 'lengthModel')[1]!
+    expect(apart.barCents).toBe(0)
+    for (const [i, { cents }] of apart.marks.entries())
+      expect(cents).toBeCloseTo(against.marks[i]!.cents - against.barCents!, 9)
+    const most = largestDifference(answer.modes, [2, 8])
+    expect(most?.fingering).toBe('2')
+    expect(Math.abs(most!.cents)).toBe(Math.max(...apart.marks.map(({ cents }) => Math.abs(cents))))
+  })
+})
+
+describe('the drawing of a bore', () => {
+  it('has the same scale along and across unless diameters are stretched', () => {
+    const drawn = drawnBore(highBore, 600, false)
+    expect(drawn.stretch).toBe(1)
+    expect(2 * drawn.mouthHalfPx).toBeCloseTo(122 * drawn.pxPerMm, 9)
+    expect(drawnBore(highBore, 600, true).stretch).toBeGreaterThan(1)
+  })
+
+  it('has joints to move only between sections that have a length to give', () => {
+    const drawn = drawnBore(highBore, 600, false)
+    expect(movableJoints(highBore, drawn).map(({ index, next }) => [index, next])).toEqual([
+      [1, 2],
+      [2, 3],
+      [3, 5],
+      [5, 6],
+    ])
+    const profile: BoreSection = {
+      kind: 'profile',
+      points: [
+        [0, 10],
+        [500, 12],
+      ],
+    }
+    const measured = [profile, ...highBore.slice(4)]
+    expect(movableJoints(measured, drawnBore(measured, 600, false)).map(({ index }) => index)).toEqual([2])
+  })
+
+  it('has ticks at round values, and a range with room', () => {
+    expect(ticksWithin(-31, 58, 6).values).toEqual([-20, 0, 20, 40])
+    expect(ticksWithin(0.1, 0.37, 5)).toEqual({ values: [0.1, 0.2, 0.30000000000000004], digits: 1 })
+    expect(roomyRange([], 20)).toEqual([-11.6, 11.6])
+  })
+})
+
+describe('sections', () => {
+  it('go on where the one before ends', () => {
+    expect(newSection('cone', highBore[3])).toMatchObject({ startDiameterMm: 11.66, endDiameterMm: 11.66 })
+    expect(newSection('bell', highBore[5])).toMatchObject({ startDiameterMm: 11.66, endDiameterMm: 23.32 })
+  })
+
+  it('keep length, ends and name when their kind changes', () => {
+    const named = { kind: 'cone', lengthMm: 9, startDiameterMm: 4, endDiameterMm: 3, name: 'throat' } as const
+    expect(changedKind(named, 'bell')).toEqual({ ...named, kind: 'bell', endDiameterMm: 4, flare: 0.7 })
+    expect(changedKind(named, 'cylinder')).toEqual({
+      kind: 'cylinder',
+      lengthMm: 9,
+      diameterMm: 4,
+      name: 'throat',
+    })
+  })
+
+  it('are free in lengths, flare and volume, the plain tube behind the valves first', () => {
+    expect(freedomsOf(highBore).map(({ key }) => key)).toEqual([
+      '0 volumeMm3',
+      '1 lengthMm',
+      '2 lengthMm',
+      '3 lengthMm',
+      '5 lengthMm',
+      '6 lengthMm',
+      '6 flare',
+    ])
+    expect(bodyLengthKey(highBore)).toBe('5 lengthMm')
+    expect(bodyLengthKey([])).toBe(null)
+  })
+})
+
+describe('a measured profile as a whole bore', () => {
+  const profile = {
+    kind: 'profile',
+    points: [
+      [10, 10],
+      [510, 12],
+      [1010, 100],
+    ],
+  } as const
+
+  it('is parted at the valves, which have its diameter there', () => {
+    const empty = emptyWorkbook('bench')
+    const design = designFromSystem(empty, systems[0]!, { fundamentalHz: 116 }, 'a')
+    const command = setMeasuredBore('a', profile, 250)
+    const measured = command.apply({ ...empty, designs: [design] })
+    expect(command.undo).toBe('record')
+    expect(measured.designs[0]?.bore?.sections).toEqual([
+      {
+        ...profile,
+        points: [
+          [10, 10],
+          [260, 11],
+        ],
+      },
+      { kind: 'valves', diameterMm: 11 },
+      {
+        ...profile,
+        points: [
+          [260, 11],
+          [510, 12],
+          [1010, 100],
+        ],
+      },
+    ])
+  })
+
+  it('has its valves a fifth along unless told', () => {
+    expect(usualValvesMm(profile)).toBe(200)
+  })
+})
