@@ -6,8 +6,9 @@ import { Curves } from './Curves.tsx'
 import { Fingerings } from './Fingerings.tsx'
 import { Lengths } from './Lengths.tsx'
 
-// The bore is not for every workbook: it arrives when it is first looked at.
 const Bore = lazy(() => import('./Bore.tsx').then(({ Bore: component }) => ({ default: component })))
+// Pages that are not looked at first arrive when they are asked for, and their style sheets with them.
+const Pictures = lazy(() => import('./Pictures.tsx').then(({ Pictures: page }) => ({ default: page })))
 
 /** The pages of the middle, in the order of their tabs. */
 export const pages: readonly { readonly id: Page; readonly name: string; readonly page: ComponentType }[] = [
@@ -17,4 +18,5 @@ export const pages: readonly { readonly id: Page; readonly name: string; readonl
   { id: 'compare', name: 'Compare', page: Compare },
   { id: 'bore', name: 'Bore', page: Bore },
   { id: 'bench', name: 'Bench', page: Bench },
+  { id: 'pictures', name: 'Pictures', page: Pictures },
 ]

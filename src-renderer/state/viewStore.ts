@@ -11,7 +11,7 @@ export type Selection =
       readonly harmonic: number
     }
 
-export type Page = 'curves' | 'fingerings' | 'lengths' | 'compare' | 'bore' | 'bench'
+export type Page = 'curves' | 'fingerings' | 'lengths' | 'compare' | 'bore' | 'bench' | 'pictures'
 
 /** How things are looked at: outside the workbook, and not undone. */
 export interface ViewState {

@@ -3,6 +3,7 @@ import { benchScenes } from './benchScenes.ts'
 import { boreScenes } from './boreScenes.ts'
 import { lengthsScenes } from './lengthsScenes.ts'
 import { listenScenes } from './listenScenes.ts'
+import { picturesScenes } from './picturesScenes.ts'
 
 /** One thing to look at: how to get there from the start page. */
 export interface Scene {
@@ -183,4 +184,5 @@ export const scenes: readonly Scene[] = [
   ...benchScenes,
   ...listenScenes,
   ...boreScenes,
+  ...picturesScenes,
 ]

@@ -1,0 +1,130 @@
+import type { ReactNode } from 'react'
+import { lengthText } from '#shared/quantity/figures.ts'
+import { airLayout, type DrawnLoop } from '#shared/valves/air/airLayout.ts'
+import { airLine } from '#shared/valves/air/airLine.ts'
+import type { AirPassage } from '#shared/valves/air/airPath.ts'
+import type { ValvePlan } from '#shared/valves/air/valvePlan.ts'
+import { lengthFigure } from '../../fields/LengthField.tsx'
+import { useSettings } from '../../state/settings.ts'
+import { companyWords, airWords as words } from '../../words/pictures.ts'
+import { Picture } from '../Picture.tsx'
+import { roundTicks } from '../roundTicks.ts'
+import { AirDrawing } from './AirDrawing.tsx'
+import { mostCharacters, pageMeasures } from './measures.ts'
+import { pressValve } from './useValveKeys.ts'
+
+interface AirPictureProps {
+  readonly design: string
+  readonly plan: ValvePlan
+  readonly path: readonly AirPassage[]
+  readonly pressed: readonly string[]
+  readonly width: number
+}
+
+const footPx = 30
+
+/** The whole way of the air, loops to scale and labelled with their tube. */
+export function AirPicture({ design, plan, path, pressed, width }: AirPictureProps): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const { measures, upright } = pageMeasures(plan, width)
+  const layout = airLayout(plan, measures, width)
+  const stretches = airLine(layout, path)
+  const through = path.flatMap(({ loops }) => loops)
+  const inRoute = new Set(through)
+  const fingering = pressed.length === 0 ? words.open : pressed.join('-')
+  const height = Math.ceil(layout.height) + footPx
+  return (
+    <Picture
+      name="air"
+      title={words.title(fingering, design)}
+      description={words.describe(
+        through.length === 0 ? words.straight : words.through(companyWords.and(through)),
+      )}
+      width={Math.ceil(layout.width)}
+      height={height}
+    >
+      <AirDrawing
+        layout={layout}
+        stretches={stretches}
+        strokes={{ tube: 11, air: 5 }}
+        named
+        valves={plan.valves.map(({ id }) => ({
+          id,
+          isDown: pressed.includes(id),
+          press: () => pressValve(pressed, id),
+        }))}
+      />
+      {layout.loops.map((drawn) => (
+        <LoopLabel
+          key={drawn.loop.id}
+          drawn={drawn}
+          length={lengthFigure(drawn.loop.lengthMm, unit)}
+          upright={upright}
+          on={inRoute.has(drawn.loop.id)}
+        />
+      ))}
+      <ScaleBar y={height - 12} pxPerMm={2 * layout.legPerMm} unit={unit} />
+    </Picture>
+  )
+}
+
+interface LoopLabelProps {
+  readonly drawn: DrawnLoop
+  readonly length: string
+  readonly upright: boolean
+  readonly on: boolean
+}
+
+/** The name of a loop and its tube, beyond its bow. */
+function LoopLabel({ drawn, length, upright, on }: LoopLabelProps): ReactNode {
+  const { points, up, loop } = drawn
+  const x = (points[1].x + points[2].x) / 2
+  const tip = points[1].y
+  const name = loop.id.length > mostCharacters ? `${loop.id.slice(0, mostCharacters - 1)}…` : loop.id
+  const ink = on ? { fill: 'var(--ink)', fontWeight: 600 } : { fill: 'var(--soft)' }
+  if (upright) {
+    const y = up ? tip - 10 : tip + 10
+    return (
+      <text
+        transform={`translate(${x + 4.5} ${y}) rotate(-90)`}
+        textAnchor={up ? 'start' : 'end'}
+        fontSize={13}
+        {...ink}
+      >
+        {name} {length}
+      </text>
+    )
+  }
+  return (
+    <g textAnchor="middle" fontSize={13} {...ink}>
+      <text x={x} y={up ? tip - 26 : tip + 21}>
+        {name}
+      </text>
+      <text x={x} y={up ? tip - 10 : tip + 37}>
+        {length}
+      </text>
+    </g>
+  )
+}
+
+/** A bar of a round length of tube at the loops' scale. */
+function ScaleBar({
+  y,
+  pxPerMm,
+  unit,
+}: {
+  readonly y: number
+  readonly pxPerMm: number
+  readonly unit: 'mm' | 'in'
+}): ReactNode {
+  const mm = roundTicks(0, 1e6, pxPerMm, unit, 60)[1] ?? 0
+  const px = mm * pxPerMm
+  return (
+    <g fontSize={13} fill="var(--soft)">
+      <path d={`M4 ${y - 9}v8M4 ${y - 5}h${px}M${4 + px} ${y - 9}v8`} stroke="var(--soft)" fill="none" />
+      <text x={14 + px} y={y}>
+        {words.scaleBar(lengthText(mm, unit, 0))}
+      </text>
+    </g>
+  )
+}

@@ -1,0 +1,50 @@
+import type { ReactNode } from 'react'
+import { plainFigure } from '#shared/quantity/figures.ts'
+import type { Valve } from '#shared/valves/valve.ts'
+import { companyWords, airWords as words } from '../../words/pictures.ts'
+import { usePictures } from '../picturesStore.ts'
+import { mostKeys, pressValve } from './useValveKeys.ts'
+
+interface ValveKeysProps {
+  readonly valves: readonly Valve[]
+  readonly pressed: readonly string[]
+}
+
+/** A key for each valve, and one that lets all of them up. */
+export function ValveKeys({ valves, pressed }: ValveKeysProps): ReactNode {
+  return (
+    <fieldset className="valveKeys">
+      <legend className="unseen">{words.valves}</legend>
+      <button
+        type="button"
+        className="valveKey"
+        aria-pressed={pressed.length === 0}
+        aria-keyshortcuts="0"
+        onClick={() => usePictures.setState({ pressed: [] })}
+      >
+        <b>{words.release}</b>
+        <small>{words.releaseKey}</small>
+      </button>
+      {valves.map(({ id, semitones }, i) => (
+        <button
+          key={id}
+          type="button"
+          className="valveKey"
+          aria-pressed={pressed.includes(id)}
+          {...(i < mostKeys ? { 'aria-keyshortcuts': String(i + 1) } : {})}
+          onClick={() => pressValve(pressed, id)}
+        >
+          <b>{id}</b>
+          <small>{dropWords(semitones)}</small>
+          {i < mostKeys && id !== String(i + 1) ? <small>{words.key(String(i + 1))}</small> : null}
+        </button>
+      ))}
+    </fieldset>
+  )
+}
+
+function dropWords(semitones: number): string {
+  const size = Math.abs(semitones)
+  const count = plainFigure(size, Number.isInteger(size) ? 0 : 2)
+  return words.drop(companyWords.semitones(count), semitones < 0)
+}

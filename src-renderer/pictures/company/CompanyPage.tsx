@@ -1,0 +1,112 @@
+import { type ReactNode, useMemo } from 'react'
+import { loopsInCompany } from '#shared/tubing/loopInCompany.ts'
+import { type InCompany, inCompany } from '#shared/tuning/inCompany.ts'
+import type { NamedFingering } from '#shared/valves/fingerings.ts'
+import { routing } from '#shared/valves/route.ts'
+import { usualFingerings } from '#shared/valves/usual.ts'
+import { Choice } from '../../fields/Choice.tsx'
+import { Fold } from '../../lengths/Fold.tsx'
+import type { DerivedDesign } from '../../state/derived.ts'
+import { pictureWords, companyWords as words } from '../../words/pictures.ts'
+import { PictureFrame } from '../PictureFrame.tsx'
+import { PictureHead } from '../PictureHead.tsx'
+import { firstPressed, usePictures, usePressed } from '../picturesStore.ts'
+import { CompanyTable } from './CompanyTable.tsx'
+import { GrowthPicture } from './GrowthPicture.tsx'
+import { GrowthTable } from './GrowthTable.tsx'
+import { StepsPicture } from './StepsPicture.tsx'
+
+/** Fingerings to choose from: beyond this many, only the usual ones. */
+const mostChoices = 64
+
+/** Why a loop that fits alone is too short in company. */
+export function CompanyPage({ derived }: { readonly derived: DerivedDesign }): ReactNode {
+  const { design } = derived
+  const choices = useMemo(() => companyFingerings(derived), [derived])
+  const pressed = usePressed(derived)
+  const first = firstPressed(design.valves, derived.tables)
+  const chosen =
+    choices.find(({ name }) => name === pressed.join('-')) ??
+    choices.find(({ name }) => name === first.join('-')) ??
+    choices[0]
+  const apart = useMemo(() => (chosen === undefined ? null : apartOf(derived, chosen)), [derived, chosen])
+  return (
+    <>
+      <PictureHead part="company">
+        {chosen === undefined ? null : (
+          <Choice
+            label={words.choose}
+            value={chosen.name}
+            options={choices.map(({ name }) => ({ value: name, text: name }))}
+            take={(name) =>
+              usePictures.setState({ pressed: choices.find((each) => each.name === name)!.pressed })
+            }
+          />
+        )}
+      </PictureHead>
+      {apart === null ? (
+        <p className="empty">{words.none(design.name)}</p>
+      ) : (
+        <>
+          <PictureFrame draw={(width) => <StepsPicture design={design.name} apart={apart} width={width} />} />
+          <Fold title={pictureWords.figures} hint={pictureWords.figuresHint}>
+            {() => <CompanyTable apart={apart} />}
+          </Fold>
+          <Growth derived={derived} apart={apart} />
+        </>
+      )}
+    </>
+  )
+}
+
+/** Fingerings of two valves or more: those in use, or the usual ones where they are too many to choose from. */
+function companyFingerings({ design, tables }: DerivedDesign): readonly NamedFingering[] {
+  const several = (each: NamedFingering): boolean => each.pressed.length > 1
+  const all = tables.fingerings.filter(several)
+  return all.length > mostChoices ? usualFingerings(design.valves, tables.fingerings).filter(several) : all
+}
+
+function apartOf({ design, tables }: DerivedDesign, { pressed, semitones }: NamedFingering): InCompany {
+  const { openMm, inTuneOpenMm } = tables.mainSlide
+  return inCompany(
+    inTuneOpenMm,
+    routing(openMm, design.valves, design.loops),
+    design.valves,
+    pressed,
+    semitones,
+  )
+}
+
+/** The loop of the last valve after every semitone; nothing where that valve takes tube out. */
+function Growth({
+  derived,
+  apart,
+}: {
+  readonly derived: DerivedDesign
+  readonly apart: InCompany
+}): ReactNode {
+  const { design, tables } = derived
+  const { alone, addedAloneMm } = apart
+  if (addedAloneMm <= 0 || alone.semitones <= 0) return null
+  const rows = loopsInCompany(
+    tables.mainSlide.inTuneOpenMm,
+    addedAloneMm,
+    alone.semitones,
+    Math.max(6, Math.min(12, Math.round(apart.company.semitones))),
+  )
+  const valve = alone.fingering
+  return (
+    <>
+      <h2 className="furtherPicture">{words.growth.heading(valve)}</h2>
+      <p className="look">{words.growth.look}</p>
+      <PictureFrame
+        draw={(width) => (
+          <GrowthPicture design={design.name} valve={valve} loopMm={addedAloneMm} rows={rows} width={width} />
+        )}
+      />
+      <Fold title={pictureWords.figures} hint={pictureWords.figuresHint}>
+        {() => <GrowthTable valve={valve} rows={rows} />}
+      </Fold>
+    </>
+  )
+}

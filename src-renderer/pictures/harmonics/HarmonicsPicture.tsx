@@ -1,0 +1,185 @@
+import { Fragment, type ReactNode } from 'react'
+import { noteName } from '#shared/pitch/noteName.ts'
+import { nearestMidi } from '#shared/pitch/reference.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { type HarmonicRow, scaleOn } from '#shared/tuning/harmonicSeries.ts'
+import { useSettings } from '../../state/settings.ts'
+import { useWorkbook } from '../../state/workbookStore.ts'
+import { harmonicWords as words } from '../../words/pictures.ts'
+import { Picture } from '../Picture.tsx'
+
+interface HarmonicsPictureProps {
+  readonly design: string
+  readonly rows: readonly HarmonicRow[]
+  readonly width: number
+}
+
+/** Heights of what is drawn, px. */
+const at = { number: 30, note: 54, cents: 76, hertz: 98, frequency: 146, pitch: 352, octaves: 392, key: 428 }
+const height = 444
+const [left, right] = [86, 22]
+/** Narrower columns have every other figure of cents on a line of its own. */
+const centsColumnPx = 42
+
+/** Two axes, frequency above and pitch below; a line joins the two places of each harmonic. */
+export function HarmonicsPicture({ design, rows, width }: HarmonicsPictureProps): ReactNode {
+  const band = useSettings((settings) => settings.bandCents)
+  const [first, last] = [rows[0]!, rows.at(-1)!]
+  const room = width - left - right
+  const xOfHz = (hz: number): number => left + (room * hz) / last.hz
+  const highestCents = Math.max(1200, last.intervalCents)
+  const xOfCents = (cents: number): number => left + (room * cents) / highestCents
+  const scale = scaleOn(first.hz, last.hz * 1.03)
+  const worst = rows.reduce((a, b) => (Math.abs(b.centsFromScale) > Math.abs(a.centsFromScale) ? b : a))
+  return (
+    <Picture
+      name="harmonics"
+      title={words.title(design)}
+      description={words.describe(
+        last.harmonic,
+        words.worstOf(worst.harmonic, signedCents(worst.centsFromScale)),
+      )}
+      width={width}
+      height={height}
+    >
+      <RowNames />
+      <path d={`M${left} ${at.frequency}H${width - right + 10}`} stroke="var(--ink)" strokeWidth="1.4" />
+      <path d={`M${left} ${at.pitch}H${width - right + 10}`} stroke="var(--ink)" strokeWidth="1.4" />
+      <path
+        d={scale
+          .filter((hz) => xOfHz(hz) <= width - right + 10)
+          .map((hz) => `M${round(xOfHz(hz))} ${at.frequency}v9`)
+          .join('')}
+        stroke="var(--ink)"
+      />
+      <path
+        d={scale
+          .map((_, step) => `M${round(xOfCents(100 * step))} ${at.pitch}v${step % 12 === 0 ? 22 : 11}`)
+          .filter((_, step) => xOfCents(100 * step) <= width - right + 10)
+          .join('')}
+        stroke="var(--ink)"
+      />
+      {rows.map((row) => (
+        <HarmonicLine
+          key={row.harmonic}
+          row={row}
+          far={Math.abs(row.centsFromScale) > band}
+          top={xOfHz(row.hz)}
+          foot={xOfCents(row.intervalCents)}
+          lower={room / rows.length < centsColumnPx && row.harmonic % 2 === 0}
+        />
+      ))}
+      <Octaves rows={rows} xOfCents={xOfCents} />
+      <Key width={width} band={band} />
+    </Picture>
+  )
+}
+
+function RowNames(): ReactNode {
+  const names = [
+    [words.harmonic, at.number],
+    [words.note, at.note],
+    [words.cents, at.cents],
+    [words.hertz, at.hertz],
+  ] as const
+  return names.map(([name, y]) => (
+    <text key={name} x={6} y={y} fill="var(--soft)" fontSize={13}>
+      {name}
+    </text>
+  ))
+}
+
+interface HarmonicLineProps {
+  readonly row: HarmonicRow
+  readonly far: boolean
+  readonly top: number
+  readonly foot: number
+  /** Whether the hertz make way for the cents on the line below. */
+  readonly lower: boolean
+}
+
+function HarmonicLine({ row, far, top, foot, lower }: HarmonicLineProps): ReactNode {
+  const spelling = useSettings((settings) => settings.spelling)
+  const ink = far ? 'var(--hot)' : 'var(--brass)'
+  const [x, end] = [round(top), round(foot)]
+  return (
+    <Fragment>
+      <text x={x} y={at.number} textAnchor="middle" fontSize={17} fontWeight={600}>
+        {row.harmonic}
+      </text>
+      <text x={x} y={at.note} textAnchor="middle">
+        {noteName(row.midi, spelling)}
+      </text>
+      <text
+        data-cents={row.harmonic}
+        x={x}
+        y={lower ? at.hertz : at.cents}
+        textAnchor="middle"
+        fontSize={13}
+        fontWeight={far ? 600 : 400}
+        fill={far ? 'var(--hot)' : 'var(--ink)'}
+      >
+        {signedCents(row.centsFromScale)}
+      </text>
+      {lower ? null : (
+        <text x={x} y={at.hertz} textAnchor="middle" fontSize={12.5} fill="var(--soft)">
+          {plainFigure(row.hz, 0)}
+        </text>
+      )}
+      <path
+        d={`M${x} ${at.frequency - 14}V${at.frequency + 12}L${end} ${at.pitch - 16}V${at.pitch}`}
+        fill="none"
+        stroke={ink}
+        strokeWidth={far ? 2 : 1.4}
+      />
+      <circle cx={end} cy={at.pitch} r={far ? 4.5 : 3.5} fill={ink} stroke="var(--paper)" />
+    </Fragment>
+  )
+}
+
+interface OctavesProps {
+  readonly rows: readonly HarmonicRow[]
+  readonly xOfCents: (cents: number) => number
+}
+
+/** The octaves of the fundamental by name, under their long ticks. */
+function Octaves({ rows, xOfCents }: OctavesProps): ReactNode {
+  const spelling = useSettings((settings) => settings.spelling)
+  const a4Hz = useWorkbook((state) => state.workbook?.reference.a4Hz) ?? 440
+  const midi = nearestMidi(rows[0]!.hz, a4Hz)
+  const octaves = Math.floor(rows.at(-1)!.intervalCents / 1200 + 0.01)
+  return Array.from({ length: octaves + 1 }, (_, i) => (
+    <text key={noteName(midi + 12 * i, spelling)} x={xOfCents(1200 * i)} y={at.octaves} textAnchor="middle">
+      {noteName(midi + 12 * i, spelling)}
+    </text>
+  ))
+}
+
+function Key({ width, band }: { readonly width: number; readonly band: number }): ReactNode {
+  return (
+    <g fontSize={13} fill="var(--soft)">
+      <text x={left + 4} y={at.frequency + 30} fontSize={13}>
+        {words.frequencyAxis}
+      </text>
+      <text x={width - right} y={at.octaves + 36} textAnchor="end">
+        {words.pitchAxis}
+      </text>
+      <path d={`M6 ${at.key - 10}v11`} stroke="var(--ink)" />
+      <text x={14} y={at.key}>
+        {words.scaleTick}
+      </text>
+      <circle cx={138} cy={at.key - 4} r="3.5" fill="var(--brass)" />
+      <text x={148} y={at.key}>
+        {words.harmonicTick}
+      </text>
+      <circle cx={226} cy={at.key - 4} r="4.5" fill="var(--hot)" />
+      <text x={237} y={at.key}>
+        {words.farTick(plainFigure(band, Number.isInteger(band) ? 0 : 1))}
+      </text>
+    </g>
+  )
+}
+
+function round(px: number): number {
+  return Math.round(px * 10) / 10
+}

@@ -1,0 +1,49 @@
+import type { ReactNode } from 'react'
+import type { RulerPiece } from '#shared/tuning/tubeRuler.ts'
+
+/** A piece with the place where it begins, mm. */
+export interface LaidPiece extends RulerPiece {
+  readonly fromMm: number
+}
+
+/** Pieces laid end to end from 0. */
+export function piecesOf(pieces: readonly RulerPiece[], startMm = 0): readonly LaidPiece[] {
+  const laid: LaidPiece[] = []
+  let fromMm = startMm
+  for (const piece of pieces) {
+    laid.push({ ...piece, fromMm })
+    fromMm += piece.lengthMm
+  }
+  return laid
+}
+
+interface PieceProps {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+  readonly name: string
+  readonly shaded: boolean
+}
+
+/** A piece of tube in outline, with its name where there is room for it. */
+export function Piece({ x, y, width, height, name, shaded }: PieceProps): ReactNode {
+  if (width < 0.3) return null
+  return (
+    <g>
+      <rect
+        x={x}
+        y={y}
+        width={width}
+        height={height}
+        fill={shaded ? 'var(--desk)' : 'var(--paper)'}
+        stroke="var(--ink)"
+      />
+      {width > 7.4 * name.length + 8 ? (
+        <text x={x + width / 2} y={y + height / 2 + 4.5} fontSize={12.5} textAnchor="middle">
+          {name}
+        </text>
+      ) : null}
+    </g>
+  )
+}

@@ -1,0 +1,107 @@
+import { type ReactNode, useMemo } from 'react'
+import { signedCents } from '#shared/quantity/figures.ts'
+import { type TubeRuler, tubeRuler } from '#shared/tuning/tubeRuler.ts'
+import { usualFingerings } from '#shared/valves/usual.ts'
+import { Segments } from '../../fields/Choice.tsx'
+import { lengthFigure } from '../../fields/LengthField.tsx'
+import { Fold } from '../../lengths/Fold.tsx'
+import type { DerivedDesign } from '../../state/derived.ts'
+import { useSettings } from '../../state/settings.ts'
+import { useView } from '../../state/viewStore.ts'
+import { pictureWords, rulerWords as words } from '../../words/pictures.ts'
+import { PictureFrame } from '../PictureFrame.tsx'
+import { PictureHead } from '../PictureHead.tsx'
+import { usePressed } from '../picturesStore.ts'
+import { RulerPicture } from './RulerPicture.tsx'
+
+/** Rows drawn when every fingering is asked for: what one can still look over. */
+const mostRows = 128
+
+/** For each fingering the tube it has against the tube it needs. */
+export function RulerPage({ derived }: { readonly derived: DerivedDesign }): ReactNode {
+  const which = useView((state) => state.which)
+  const pressed = usePressed(derived)
+  const { design, tables } = derived
+  const ruler = useMemo(() => rulerOf(derived, which), [derived, which])
+  const whole = which === 'all' ? tables.combinations.length : ruler.rows.length
+  return (
+    <>
+      <PictureHead part="ruler">
+        <Segments
+          label={words.which}
+          labelHidden
+          value={which}
+          options={[
+            { value: 'usual', text: words.usual },
+            { value: 'all', text: words.all },
+          ]}
+          take={(value) => useView.setState({ which: value })}
+        />
+      </PictureHead>
+      <PictureFrame
+        draw={(width) => (
+          <RulerPicture
+            design={design.name}
+            ruler={ruler}
+            width={width}
+            marked={pressed.length === 0 ? '0' : pressed.join('-')}
+          />
+        )}
+      />
+      {ruler.rows.length < whole ? <p className="soft">{words.onlySome(ruler.rows.length, whole)}</p> : null}
+      <Fold title={pictureWords.figures} hint={pictureWords.figuresHint}>
+        {() => <RulerTable design={design.name} ruler={ruler} />}
+      </Fold>
+    </>
+  )
+}
+
+function rulerOf({ design, tables }: DerivedDesign, which: 'usual' | 'all'): TubeRuler {
+  const usual = usualFingerings(design.valves, tables.fingerings).map(({ name }) => name)
+  const byName = new Map(tables.combinations.map((row) => [row.fingering, row]))
+  const rows =
+    which === 'all'
+      ? tables.combinations.slice(0, mostRows)
+      : usual.slice(0, mostRows).flatMap((name) => byName.get(name) ?? [])
+  return tubeRuler(tables.summary.bodyMm, design.loops, rows)
+}
+
+interface RulerTableProps {
+  readonly design: string
+  readonly ruler: TubeRuler
+}
+
+function RulerTable({ design, ruler }: RulerTableProps): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const { columns } = words
+  const withUnit = new Set<string>([columns.has, columns.needs, columns.missing])
+  return (
+    <div className="tableFrame">
+      <table className="figures pictureTable">
+        <caption className="unseen">{words.tableOf(design)}</caption>
+        <thead>
+          <tr>
+            {Object.values(columns).map((column) => (
+              <th key={column} scope="col" className={column === columns.loops ? 'wide' : undefined}>
+                {withUnit.has(column) ? `${column}, ${unit}` : column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {ruler.rows.map((row) => (
+            <tr key={row.fingering}>
+              <th scope="row">{row.fingering}</th>
+              <td>{row.semitones}</td>
+              <td className="wide">{row.pieces.map(({ loop }) => loop).join(', ')}</td>
+              <td>{lengthFigure(row.lengthMm, unit)}</td>
+              <td>{lengthFigure(row.requiredLengthMm, unit)}</td>
+              <td>{lengthFigure(row.missingMm, unit)}</td>
+              <td>{signedCents(row.errorCents)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
