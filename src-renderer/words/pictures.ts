@@ -95,11 +95,12 @@ export const companyWords = {
   titleInTune: (fingering: string, design: string) => `How ${fingering} comes out on ${design}, step by step`,
   open: (length: string) => `Open, the instrument is ${length} long.`,
   alone: (valve: string, has: string, semitones: string, needs: string) =>
-    `${valve} alone adds ${has}; ${semitones} down need ${needs}`,
+    `${valve} alone adds ${has}; ${semitones} need ${needs}`,
   aloneRises: (valve: string, takes: string, semitones: string, needs: string) =>
     `${valve} alone takes out ${takes}; ${semitones} up take out ${needs}`,
   itFits: ': it fits.',
-  itIsOut: (missing: string, cents: string) => `: ${missing}, ${cents} cents.`,
+  itIsOut: (missing: string, cents: string, isSharp: boolean) =>
+    `: ${missing}, and so ${cents} cents, ${isSharp ? 'sharp' : 'flat'}.`,
   companyDown: (valves: string, longer: string, length: string, percent: string) =>
     `${valves} down: the instrument is ${longer} longer, ${length}. Every semitone now needs ${percent} % more.`,
   companyUp: (valves: string, shorter: string, length: string, percent: string) =>
@@ -142,6 +143,7 @@ export const companyWords = {
     describe: (most: string, cents: string, semitones: number) =>
       `The gap grows from bar to bar: after ${semitones} semitones ${most}, ${cents} cents.`,
     has: (length: string) => `the loop has ${length}`,
+    above: (unit: string) => `above each bar: cents, and ${unit} missing`,
     axis: 'semitones down already',
     needs: (unit: string) => `tube needed, ${unit}`,
     missing: 'missing',

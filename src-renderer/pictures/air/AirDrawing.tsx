@@ -105,7 +105,7 @@ function Tube({ d, width, ink }: TubeProps): ReactNode {
 }
 
 /** Tube between valves: the line of each passage, and the way back from one to the next. */
-function resting({ lines, turn, width, valves, measures }: AirLayout): string {
+function resting({ lines, turn, width, measures }: AirLayout): string {
   const first = lines[0]!
   const further = lines.slice(1).flatMap((line, i) => {
     const from = lines[i]!
@@ -122,7 +122,7 @@ function resting({ lines, turn, width, valves, measures }: AirLayout): string {
     ]
     return roundedPath(back, measures.bow)
   })
-  return [...further, valves.length === 0 ? `M0 ${first}H${width}` : `M0 ${first}H${width}`].join('')
+  return [...further, `M0 ${first}H${width}`].join('')
 }
 
 /** An arrow on a stretch: on a loop's first leg, or on the longest side between loops. */
@@ -133,7 +133,7 @@ function Arrow({ stretch }: { readonly stretch: AirStretch }): ReactNode {
     loop === null
       ? sides.reduce((longest, each) => (sizeOf(each) > sizeOf(longest) ? each : longest))
       : sides[0]!
-  if (sizeOf(side) < 16) return null
+  if (sizeOf(side) < (loop === null ? 16 : 34)) return null
   const x = (side.from.x + side.to.x) / 2
   const y = (side.from.y + side.to.y) / 2
   const degrees = (Math.atan2(side.to.y - side.from.y, side.to.x - side.from.x) * 180) / Math.PI

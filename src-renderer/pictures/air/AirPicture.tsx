@@ -59,6 +59,7 @@ export function AirPicture({ design, plan, path, pressed, width }: AirPicturePro
           key={drawn.loop.id}
           drawn={drawn}
           length={lengthFigure(drawn.loop.lengthMm, unit)}
+          casing={drawn.up ? layout.casingTop : layout.casingFoot}
           upright={upright}
           on={inRoute.has(drawn.loop.id)}
         />
@@ -71,15 +72,17 @@ export function AirPicture({ design, plan, path, pressed, width }: AirPicturePro
 interface LoopLabelProps {
   readonly drawn: DrawnLoop
   readonly length: string
+  /** Edge of the casings on the loop's side, beyond which a label stands. */
+  readonly casing: number
   readonly upright: boolean
   readonly on: boolean
 }
 
 /** The name of a loop and its tube, beyond its bow. */
-function LoopLabel({ drawn, length, upright, on }: LoopLabelProps): ReactNode {
+function LoopLabel({ drawn, length, casing, upright, on }: LoopLabelProps): ReactNode {
   const { points, up, loop } = drawn
   const x = (points[1].x + points[2].x) / 2
-  const tip = points[1].y
+  const tip = (up ? Math.min : Math.max)(points[1].y, casing)
   const name = loop.id.length > mostCharacters ? `${loop.id.slice(0, mostCharacters - 1)}…` : loop.id
   const ink = on ? { fill: 'var(--ink)', fontWeight: 600 } : { fill: 'var(--soft)' }
   if (upright) {

@@ -19,7 +19,7 @@ export function SoundedNotes({ fingering, notes, transposition }: SoundedNotesPr
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reached by the keyboard
     <section className="tableFrame soundedFrame" tabIndex={0} aria-label={words.notes(fingering)}>
       <table className="figures sounded">
-        <caption>{words.notes(fingering)}</caption>
+        <caption className="unseen">{words.notes(fingering)}</caption>
         <thead>
           <tr>
             <th scope="row">{words.harmonic}</th>

@@ -35,8 +35,10 @@ export function ValveKeys({ valves, pressed }: ValveKeysProps): ReactNode {
           onClick={() => pressValve(pressed, id)}
         >
           <b>{id}</b>
-          <small>{dropWords(semitones)}</small>
-          {i < mostKeys && id !== String(i + 1) ? <small>{words.key(String(i + 1))}</small> : null}
+          <small>
+            {dropWords(semitones)}
+            {i < mostKeys && id !== String(i + 1) ? `, ${words.key(String(i + 1))}` : null}
+          </small>
         </button>
       ))}
     </fieldset>
@@ -46,5 +48,6 @@ export function ValveKeys({ valves, pressed }: ValveKeysProps): ReactNode {
 function dropWords(semitones: number): string {
   const size = Math.abs(semitones)
   const count = plainFigure(size, Number.isInteger(size) ? 0 : 2)
-  return words.drop(companyWords.semitones(count), semitones < 0)
+  const drop = companyWords.semitones(count)
+  return semitones < 0 ? words.drop(drop, true) : drop
 }

@@ -8,38 +8,57 @@ export interface PageMeasures {
   readonly upright: boolean
 }
 
-const bow = 10
 /** Room for a character of a label, px. */
 const characterPx = 7
 /** Labels longer than this are cut. */
 export const mostCharacters = 14
+/** Between the tubes of neighbouring loops, px, at the least. */
+const apart = 14
 
 /** Measures of the drawing on the page: loops as far apart as their labels need, or close, with labels upright. */
 export function pageMeasures(plan: ValvePlan, width: number): PageMeasures {
   const beside = mostBeside(plan)
-  const longest = plan.placed.reduce(
-    (most, { loop }) => Math.max(most, Math.min(loop.id.length, mostCharacters)),
-    6,
-  )
-  const labelPx = longest * characterPx + 10
-  const ends = 74
-  const wide = 2 * ends + beside * Math.max(labelPx, 2 * bow + 14) + plan.valves.length * 40
+  const characters = longestName(plan)
+  const labelPx = Math.max(characters, 6) * characterPx + 10
+  const wide = 2 * 74 + beside * Math.max(labelPx, 34) + plan.valves.length * 40
   const upright = wide > Math.max(width, 700)
-  const slot = upright ? 28 : Math.max(labelPx, 2 * bow + 14)
-  const single = beside <= plan.valves.length
   return {
     upright,
-    measures: {
-      bow,
-      loopGap: (single ? 34 : slot) - 2 * bow,
-      valveGap: single && !upright ? Math.max(30, labelPx - 2 * bow - 24) : 30,
-      casing: 14,
-      longestLeg: 128,
-      passGap: 78,
-      wordRoom: upright ? longest * characterPx + 60 : 46,
-      ends,
-    },
+    measures: upright ? closeMeasures(plan, characters) : wideMeasures(plan, beside, labelPx),
   }
+}
+
+function wideMeasures(plan: ValvePlan, beside: number, labelPx: number): AirMeasures {
+  const isSingle = beside <= plan.valves.length
+  return {
+    bow: 10,
+    loopGap: isSingle ? apart : labelPx - 20,
+    valveGap: isSingle ? Math.max(34, labelPx - 44) : 34,
+    casing: 14,
+    cheek: 9,
+    longestLeg: 112,
+    passGap: 78,
+    wordRoom: 42,
+    ends: 74,
+  }
+}
+
+function closeMeasures(plan: ValvePlan, characters: number): AirMeasures {
+  return {
+    bow: 8,
+    loopGap: apart,
+    valveGap: plan.passes > 1 ? 34 : 14,
+    casing: 8,
+    cheek: 9,
+    longestLeg: 104,
+    passGap: 78,
+    wordRoom: (characters + 8) * characterPx + 12,
+    ends: 64,
+  }
+}
+
+function longestName(plan: ValvePlan): number {
+  return plan.placed.reduce((most, { loop }) => Math.max(most, Math.min(loop.id.length, mostCharacters)), 0)
 }
 
 /** Loops side by side along the whole drawing. */
@@ -61,6 +80,7 @@ export const smallMeasures: AirMeasures = {
   loopGap: 7,
   valveGap: 16,
   casing: 5,
+  cheek: 5,
   longestLeg: 46,
   passGap: 26,
   wordRoom: 6,

@@ -17,8 +17,8 @@ interface GrowthPictureProps {
   readonly width: number
 }
 
-const height = 300
-const [left, right, top, bottom] = [64, 16, 62, 54]
+const height = 316
+const [left, right, top, bottom] = [64, 16, 78, 54]
 
 /** A bar for each semitone the instrument is lowered already: the tube that the loop's drop needs there. */
 export function GrowthPicture({ design, valve, loopMm, rows, width }: GrowthPictureProps): ReactNode {
@@ -75,13 +75,27 @@ export function GrowthPicture({ design, valve, loopMm, rows, width }: GrowthPict
         strokeWidth="1.4"
         strokeDasharray="7 4"
       />
-      <text x={width - right} y={y(loopMm) + 18} fontSize={13} textAnchor="end">
-        {words.has(lengthText(loopMm, unit))}
-      </text>
+      <Caption width={width} loop={words.has(lengthText(loopMm, unit))} />
       <text x={width - right} y={height - 10} fontSize={13} fill="var(--soft)" textAnchor="end">
         {words.axis}
       </text>
     </Picture>
+  )
+}
+
+/** What the dashed line and the figures above the bars are. */
+function Caption({ width, loop }: { readonly width: number; readonly loop: string }): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  return (
+    <g fontSize={13}>
+      <path d="M190 12h34" stroke="var(--ink)" strokeWidth="1.4" strokeDasharray="7 4" />
+      <text x={232} y={16}>
+        {loop}
+      </text>
+      <text x={width - right} y={16} fill="var(--soft)" textAnchor="end">
+        {words.above(unit)}
+      </text>
+    </g>
   )
 }
 

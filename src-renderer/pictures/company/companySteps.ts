@@ -151,7 +151,7 @@ function semitoneWords(semitones: number): string {
 function fitWords(missingMm: number, cents: number, unit: Unit): string {
   return isNothing(missingMm)
     ? words.itFits
-    : words.itIsOut(missingWords(missingMm, unit), signedCents(cents))
+    : words.itIsOut(missingWords(missingMm, unit), signedCents(cents), cents > 0)
 }
 
 /** What is missing in words. */

@@ -3,7 +3,7 @@ import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.t
 import { airLayout } from '#shared/valves/air/airLayout.ts'
 import { airLine } from '#shared/valves/air/airLine.ts'
 import { airPath } from '#shared/valves/air/airPath.ts'
-import { valvePlan } from '#shared/valves/air/valvePlan.ts'
+import { type ValvePlan, valvePlan } from '#shared/valves/air/valvePlan.ts'
 import { bitsOf, routing } from '#shared/valves/route.ts'
 import type { System } from '#shared/valves/systems/systems.ts'
 import type { DerivedDesign } from '../../state/derived.ts'
@@ -55,15 +55,25 @@ export function SystemCard({ system, derived, add }: SystemCardProps): ReactNode
   )
 }
 
+/** The fingering that says most about a system: through its further loops, else the first and third, else one. */
+function tellingFingering({ design, tables }: DerivedDesign, plan: ValvePlan): readonly string[] {
+  const { valves } = design
+  const switching = valves[plan.blockEnd]
+  if (switching !== undefined && switching.semitones > 0) return [valves[0]!.id, switching.id]
+  const first = firstPressed(valves, tables)
+  if (first.length > 0) return first
+  return tables.fingerings[Math.floor(tables.fingerings.length / 2)]?.pressed ?? []
+}
+
 const cardPx = 268
 
 function SmallRoute({
   system,
   derived,
   plan,
-}: Pick<SystemCardProps, 'system' | 'derived'> & { readonly plan: ReturnType<typeof valvePlan> }): ReactNode {
+}: Pick<SystemCardProps, 'system' | 'derived'> & { readonly plan: ValvePlan }): ReactNode {
   const { design, tables } = derived
-  const pressed = firstPressed(design.valves, tables)
+  const pressed = tellingFingering(derived, plan)
   const layout = airLayout(plan, smallMeasures, cardPx)
   const down = bitsOf(routing(tables.mainSlide.openMm, design.valves, []), pressed)
   const fingering = pressed.length === 0 ? words.open : pressed.join('-')

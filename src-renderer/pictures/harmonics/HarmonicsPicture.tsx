@@ -15,8 +15,8 @@ interface HarmonicsPictureProps {
 }
 
 /** Heights of what is drawn, px. */
-const at = { number: 30, note: 54, cents: 76, hertz: 98, frequency: 146, pitch: 352, octaves: 392, key: 428 }
-const height = 444
+const at = { number: 30, note: 54, cents: 76, hertz: 98, frequency: 162, pitch: 352, octaves: 390, key: 446 }
+const height = 460
 const [left, right] = [86, 22]
 /** Narrower columns have every other figure of cents on a line of its own. */
 const centsColumnPx = 42
@@ -29,6 +29,7 @@ export function HarmonicsPicture({ design, rows, width }: HarmonicsPictureProps)
   const xOfHz = (hz: number): number => left + (room * hz) / last.hz
   const highestCents = Math.max(1200, last.intervalCents)
   const xOfCents = (cents: number): number => left + (room * cents) / highestCents
+  const firstMidi = useFirstMidi(first.hz)
   const scale = scaleOn(first.hz, last.hz * 1.03)
   const worst = rows.reduce((a, b) => (Math.abs(b.centsFromScale) > Math.abs(a.centsFromScale) ? b : a))
   return (
@@ -63,14 +64,15 @@ export function HarmonicsPicture({ design, rows, width }: HarmonicsPictureProps)
         <HarmonicLine
           key={row.harmonic}
           row={row}
+          midi={firstMidi + row.nearestSemitones}
           far={Math.abs(row.centsFromScale) > band}
           top={xOfHz(row.hz)}
           foot={xOfCents(row.intervalCents)}
           lower={room / rows.length < centsColumnPx && row.harmonic % 2 === 0}
         />
       ))}
-      <Octaves rows={rows} xOfCents={xOfCents} />
-      <Key width={width} band={band} />
+      <Octaves midi={firstMidi} rows={rows} xOfCents={xOfCents} />
+      <Key band={band} />
     </Picture>
   )
 }
@@ -91,6 +93,8 @@ function RowNames(): ReactNode {
 
 interface HarmonicLineProps {
   readonly row: HarmonicRow
+  /** The note of the scale that is nearest to it. */
+  readonly midi: number
   readonly far: boolean
   readonly top: number
   readonly foot: number
@@ -98,7 +102,7 @@ interface HarmonicLineProps {
   readonly lower: boolean
 }
 
-function HarmonicLine({ row, far, top, foot, lower }: HarmonicLineProps): ReactNode {
+function HarmonicLine({ row, midi, far, top, foot, lower }: HarmonicLineProps): ReactNode {
   const spelling = useSettings((settings) => settings.spelling)
   const ink = far ? 'var(--hot)' : 'var(--brass)'
   const [x, end] = [round(top), round(foot)]
@@ -108,7 +112,7 @@ function HarmonicLine({ row, far, top, foot, lower }: HarmonicLineProps): ReactN
         {row.harmonic}
       </text>
       <text x={x} y={at.note} textAnchor="middle">
-        {noteName(row.midi, spelling)}
+        {noteName(midi, spelling)}
       </text>
       <text
         data-cents={row.harmonic}
@@ -137,16 +141,21 @@ function HarmonicLine({ row, far, top, foot, lower }: HarmonicLineProps): ReactN
   )
 }
 
+/** The note that the fundamental is nearest to: the scale of the picture is named after it. */
+function useFirstMidi(fundamentalHz: number): number {
+  const a4Hz = useWorkbook((state) => state.workbook?.reference.a4Hz) ?? 440
+  return nearestMidi(fundamentalHz, a4Hz)
+}
+
 interface OctavesProps {
+  readonly midi: number
   readonly rows: readonly HarmonicRow[]
   readonly xOfCents: (cents: number) => number
 }
 
 /** The octaves of the fundamental by name, under their long ticks. */
-function Octaves({ rows, xOfCents }: OctavesProps): ReactNode {
+function Octaves({ midi, rows, xOfCents }: OctavesProps): ReactNode {
   const spelling = useSettings((settings) => settings.spelling)
-  const a4Hz = useWorkbook((state) => state.workbook?.reference.a4Hz) ?? 440
-  const midi = nearestMidi(rows[0]!.hz, a4Hz)
   const octaves = Math.floor(rows.at(-1)!.intervalCents / 1200 + 0.01)
   return Array.from({ length: octaves + 1 }, (_, i) => (
     <text key={noteName(midi + 12 * i, spelling)} x={xOfCents(1200 * i)} y={at.octaves} textAnchor="middle">
@@ -155,13 +164,13 @@ function Octaves({ rows, xOfCents }: OctavesProps): ReactNode {
   ))
 }
 
-function Key({ width, band }: { readonly width: number; readonly band: number }): ReactNode {
+function Key({ band }: { readonly band: number }): ReactNode {
   return (
     <g fontSize={13} fill="var(--soft)">
-      <text x={left + 4} y={at.frequency + 30} fontSize={13}>
+      <text x={left} y={at.frequency - 32}>
         {words.frequencyAxis}
       </text>
-      <text x={width - right} y={at.octaves + 36} textAnchor="end">
+      <text x={left} y={at.octaves + 24}>
         {words.pitchAxis}
       </text>
       <path d={`M6 ${at.key - 10}v11`} stroke="var(--ink)" />

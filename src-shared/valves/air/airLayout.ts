@@ -17,6 +17,8 @@ export interface AirMeasures {
   readonly valveGap: number
   /** From the last tube to the side of a valve's casing. */
   readonly casing: number
+  /** From a passage to the top or foot of the casings. */
+  readonly cheek: number
   /** Leg of the longest loop. */
   readonly longestLeg: number
   /** Between the passages, and from the first to the foot of the casing. */
@@ -70,7 +72,7 @@ export interface AirLayout {
 export function airLayout(plan: ValvePlan, measures: AirMeasures, width = 0): AirLayout {
   const needed = placeColumns(plan, measures)
   const gaps = plan.valves.length + 1
-  const more = Math.min(Math.max(0, width - needed.width) / gaps, 1.6 * measures.valveGap)
+  const more = Math.min(Math.max(0, width - needed.width) / gaps, 3 * measures.valveGap)
   const wider = { ...measures, valveGap: measures.valveGap + more }
   const columns = placeColumns(plan, wider)
   const spare = Math.max(0, width - columns.width)
@@ -79,7 +81,7 @@ export function airLayout(plan: ValvePlan, measures: AirMeasures, width = 0): Ai
   const shift = (x: number): number => x + spare / 2
   const blockEnd = columns.valves[plan.blockEnd]?.right ?? 0
   const lowest = lines.at(-1)! + (plan.passes > 1 ? longestLegOf(plan, plan.passes - 1, legPerMm) : 0)
-  const casingFoot = lines.at(-1)! + (plan.passes > 1 ? measures.casing + 8 : 0.6 * measures.passGap)
+  const casingFoot = lines.at(-1)! + (plan.passes > 1 ? measures.cheek : 0.6 * measures.passGap)
   return {
     width: columns.width + spare,
     height: Math.max(casingFoot + 6, plan.passes > 1 ? lowest + measures.wordRoom : 0),
@@ -91,7 +93,7 @@ export function airLayout(plan: ValvePlan, measures: AirMeasures, width = 0): Ai
       right: shift(right),
     })),
     loops: columns.loops.map((drawn) => drawLoop(drawn, shift(drawn.centre), lines, legPerMm, measures.bow)),
-    casingTop: lines[0]! - measures.casing - 2,
+    casingTop: lines[0]! - measures.cheek,
     casingFoot,
     turn: {
       back: shift(blockEnd + 0.3 * wider.valveGap),
@@ -136,7 +138,7 @@ function ofPass(placed: readonly PlacedLoop[], pass: number): readonly PlacedLoo
 }
 
 function placeLines(plan: ValvePlan, measures: AirMeasures, legPerMm: number): readonly number[] {
-  const lines = [measures.wordRoom + Math.max(longestLegOf(plan, 0, legPerMm), measures.casing)]
+  const lines = [measures.wordRoom + Math.max(longestLegOf(plan, 0, legPerMm), measures.cheek)]
   for (let pass = 1; pass < plan.passes; pass++) {
     const hanging = pass > 1 ? longestLegOf(plan, pass - 1, legPerMm) + measures.wordRoom : 0
     lines.push(lines[pass - 1]! + hanging + measures.passGap)

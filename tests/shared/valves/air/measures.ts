@@ -6,6 +6,7 @@ export const measures: AirMeasures = {
   loopGap: 12,
   valveGap: 40,
   casing: 16,
+  cheek: 9,
   longestLeg: 150,
   passGap: 80,
   wordRoom: 40,
