@@ -1,4 +1,5 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useLayoutEffect, useState } from 'react'
+import { pictureWords } from '../words/pictures.ts'
 import { useWidth } from './useWidth.ts'
 
 interface PictureFrameProps {
@@ -8,11 +9,20 @@ interface PictureFrameProps {
   readonly least?: number
 }
 
-/** Gives a picture the room there is. */
+/** Gives a picture the room there is. One that needs more scrolls, by the keyboard too. */
 export function PictureFrame({ draw, least = 560 }: PictureFrameProps): ReactNode {
   const [frame, width] = useWidth<HTMLElement>()
+  const [scrolls, setScrolls] = useState(false)
+  // What is drawn may be wider than it was asked to be, so it is measured after every drawing.
+  useLayoutEffect(() => {
+    if (frame.current) setScrolls(frame.current.scrollWidth > frame.current.clientWidth)
+  })
   return (
-    <figure className="pictureFrame" ref={frame}>
+    <figure
+      className="pictureFrame"
+      ref={frame}
+      {...(scrolls ? { tabIndex: 0, 'aria-label': pictureWords.wide } : {})}
+    >
       {width === 0 ? null : draw(Math.max(width, least))}
     </figure>
   )

@@ -3,6 +3,7 @@ export const pictureWords = {
   page: 'Pictures',
   index: 'Pictures',
   design: 'Design',
+  wide: 'Picture, wider than its place',
   figures: 'The same figures in a table',
   figuresHint: 'every number of the picture',
 }
