@@ -1,13 +1,13 @@
 import { type ComponentType, lazy } from 'react'
 import type { Page } from '../state/viewStore.ts'
-import { Bench } from './Bench.tsx'
-import { Compare } from './Compare.tsx'
 import { Curves } from './Curves.tsx'
-import { Fingerings } from './Fingerings.tsx'
-import { Lengths } from './Lengths.tsx'
 
-const Bore = lazy(() => import('./Bore.tsx').then(({ Bore: component }) => ({ default: component })))
 // Pages that are not looked at first arrive when they are asked for, and their style sheets with them.
+const Fingerings = lazy(() => import('./Fingerings.tsx').then(({ Fingerings: page }) => ({ default: page })))
+const Lengths = lazy(() => import('./Lengths.tsx').then(({ Lengths: page }) => ({ default: page })))
+const Compare = lazy(() => import('./Compare.tsx').then(({ Compare: page }) => ({ default: page })))
+const Bore = lazy(() => import('./Bore.tsx').then(({ Bore: page }) => ({ default: page })))
+const Bench = lazy(() => import('./Bench.tsx').then(({ Bench: page }) => ({ default: page })))
 const Pictures = lazy(() => import('./Pictures.tsx').then(({ Pictures: page }) => ({ default: page })))
 
 /** The pages of the middle, in the order of their tabs. */
