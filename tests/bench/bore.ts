@@ -8,17 +8,10 @@ import type { BoreConditions, Insert } from '#shared/bore/section.ts'
 import { airAt, tableOfSlices } from '#shared/bore/sliceTable.ts'
 import { wallFactors } from '#shared/bore/wallLoss.ts'
 import { demand, highBore } from '../shared/bore/bores.ts'
-
-/** One measured figure and what it should be at most (or at least, for a ratio of speeds). */
-export interface BenchRow {
-  readonly name: string
-  readonly value: number
-  readonly unit: string
-  /** The most it may be; `null` where nothing was promised. */
-  readonly target: number | null
-}
+import { type Figure, medianMs } from './figure.ts'
 
 const air: BoreConditions = { temperatureC: 26.85 }
+const runs = 40
 const loopsMm = [82.3, 169.5, 262]
 const sevenLoopsMm = [82.3, 169.5, 262, 366, 110, 55, 30]
 
@@ -27,17 +20,6 @@ function combinations(lengthsMm: readonly number[]): readonly (readonly Insert[]
   return Array.from({ length: 2 ** lengthsMm.length }, (_, bits) =>
     lengthsMm.filter((_, i) => (bits >> i) & 1).map((lengthMm) => ({ lengthMm, diameterMm: 11.66 })),
   )
-}
-
-/** Median of the times of one call, ms, once the code is warm. */
-function medianMs(job: () => void, calls = 40): number {
-  for (let i = 0; i < calls; i++) job()
-  const times = Array.from({ length: calls }, () => {
-    const from = performance.now()
-    job()
-    return performance.now() - from
-  })
-  return times.sort((a, b) => a - b)[calls >> 1]!
 }
 
 const prepare = () => demand(prepareBody(highBore, air))
@@ -52,17 +34,17 @@ const all = (body: Body, routes: readonly (readonly Insert[])[]) => {
  *
  * @example for (const row of benchBore()) console.log(row.name, row.value, row.unit, row.target)
  */
-export function benchBore(): readonly BenchRow[] {
+export function benchBore(): readonly Figure[] {
   const from = performance.now()
   const body = prepare()
   all(body, combinations(loopsMm))
   const coldMs = performance.now() - from
   const eight = combinations(loopsMm)
-  const eightMs = medianMs(() => all(prepare(), eight))
-  const firstMs = medianMs(() => all(prepare(), [[]]))
-  const furtherMs = medianMs(() => all(body, eight.slice(1))) / 7
-  const manyMs = medianMs(() => all(prepare(), combinations(sevenLoopsMm)), 8)
-  const editedMs = medianMs(() => all(body, eight))
+  const eightMs = medianMs(runs, () => all(prepare(), eight))
+  const firstMs = medianMs(runs, () => all(prepare(), [[]]))
+  const furtherMs = medianMs(runs, () => all(body, eight.slice(1))) / 7
+  const manyMs = medianMs(8, () => all(prepare(), combinations(sevenLoopsMm)))
+  const editedMs = medianMs(runs, () => all(body, eight))
   const plain = plainTimes(body)
   const scriptMs = plain.mathjsMs * Math.ceil(body.highestHz - body.lowestHz) * 8
   return [
@@ -102,15 +84,15 @@ function plainTimes(body: Body): { readonly engineMs: number; readonly mathjsMs:
   const slices = [...cut.before, ...cut.after]
   const table = tableOfSlices(slices, cut.lengthM, air)
   const timed = [100, 400, 900, 1700]
-  const mathjsMs = medianMs(() => {
+  const mathjsMs = medianMs(5, () => {
     for (const hz of timed) plainImpedance(slices, cut.mouthRadiusM, hz)
-  }, 5)
-  const engineMs = medianMs(() => {
+  })
+  const engineMs = medianMs(500, () => {
     for (const hz of timed) {
       setMouth('unflanged', cut.mouthRadiusM, airAt(air, 1), 2 * Math.PI * hz, load)
       carryBack(table, Math.sqrt(2 * Math.PI * hz), load, 1)
     }
-  }, 500)
+  })
   return { engineMs: engineMs / timed.length, mathjsMs: mathjsMs / timed.length }
 }
 

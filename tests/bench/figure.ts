@@ -13,9 +13,14 @@ export function quantile(values: readonly number[], share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0
 }
 
-/** Times of `runs` calls after as many again to warm up, ms. */
-export function timesMs(runs: number, work: () => unknown): readonly number[] {
-  for (let i = 0; i < runs; i++) work()
+/** Median time of `runs` calls after `warming` others, ms. */
+export function medianMs(runs: number, work: () => unknown, warming = runs): number {
+  return quantile(timesMs(runs, work, warming), 0.5)
+}
+
+/** Times of `runs` calls after `warming` others, ms. */
+function timesMs(runs: number, work: () => unknown, warming: number): readonly number[] {
+  for (let i = 0; i < warming; i++) work()
   return Array.from({ length: runs }, () => {
     const begun = performance.now()
     work()

@@ -5,21 +5,14 @@ import { tradeOff } from '#shared/solve/tradeOff.ts'
 import { loadHighs } from '../../src-main/headless/loadHighs.ts'
 import { manyValves } from '../shared/solve/manyValves.ts'
 import { plainOf } from '../shared/solve/plainProblem.ts'
-
-/** One measured figure; `target` is the most it may be, `null` where it is only shown. */
-export interface SolveFigure {
-  readonly name: string
-  readonly value: number
-  readonly unit: 'ms'
-  readonly target: number | null
-}
+import { type Figure, medianMs } from './figure.ts'
 
 /** Measures the solver: medians of warm runs in this process, each from the design's exact loops. */
-export async function measureSolve(): Promise<readonly SolveFigure[]> {
+export async function measureSolve(): Promise<readonly Figure[]> {
   const begun = performance.now()
   const programmer = await loadHighs()
   const loading = performance.now() - begun
-  const figure = (name: string, value: number, target: number | null = null): SolveFigure => ({
+  const figure = (name: string, value: number, target: number | null = null): Figure => ({
     name,
     value,
     unit: 'ms',
@@ -28,15 +21,15 @@ export async function measureSolve(): Promise<readonly SolveFigure[]> {
   const seven = (objective: LengthProblem['objective']) => plainOf(7, objective)
   return [
     figure('solver loaded', loading),
-    figure('rms, 127 fingerings, 7 loops', medianMs(30, seven('rms'), programmer), 5),
-    figure('largest, 127 fingerings, 7 loops', medianMs(30, seven('largest'), programmer), 30),
+    figure('rms, 127 fingerings, 7 loops', solveMs(30, seven('rms'), programmer), 5),
+    figure('largest, 127 fingerings, 7 loops', solveMs(30, seven('largest'), programmer), 30),
     figure('trade-off of 9 points, 127 fingerings, 7 loops', tradeOffMs(seven('rms'), programmer)),
-    figure('rms, 1270 notes, 7 loops', medianMs(15, tenNotesEach(seven('rms')), programmer)),
-    figure('largest, 1270 notes, 7 loops', medianMs(15, tenNotesEach(seven('largest')), programmer)),
-    figure('rms, 1023 fingerings, 70 loops', medianMs(5, manyValves(10, 70, 'rms'), programmer)),
-    figure('largest, 1023 fingerings, 70 loops', medianMs(5, manyValves(10, 70, 'largest'), programmer)),
-    figure('rms, 4095 fingerings, 200 loops', medianMs(1, manyValves(12, 200, 'rms'), programmer)),
-    figure('largest, 4095 fingerings, 200 loops', medianMs(1, manyValves(12, 200, 'largest'), programmer)),
+    figure('rms, 1270 notes, 7 loops', solveMs(15, tenNotesEach(seven('rms')), programmer)),
+    figure('largest, 1270 notes, 7 loops', solveMs(15, tenNotesEach(seven('largest')), programmer)),
+    figure('rms, 1023 fingerings, 70 loops', solveMs(5, manyValves(10, 70, 'rms'), programmer)),
+    figure('largest, 1023 fingerings, 70 loops', solveMs(5, manyValves(10, 70, 'largest'), programmer)),
+    figure('rms, 4095 fingerings, 200 loops', solveMs(1, manyValves(12, 200, 'rms'), programmer)),
+    figure('largest, 4095 fingerings, 200 loops', solveMs(1, manyValves(12, 200, 'largest'), programmer)),
   ]
 }
 
@@ -49,19 +42,14 @@ function tenNotesEach(problem: LengthProblem): LengthProblem {
   return { ...problem, rows }
 }
 
-function medianMs(runs: number, problem: LengthProblem, programmer: LinearProgrammer): number {
-  for (let run = 0; run < Math.min(runs - 1, 20); run++) measure(problem, programmer)
-  const times = Array.from({ length: runs }, () => measure(problem, programmer)).sort((a, b) => a - b)
-  return times[Math.floor(runs / 2)]!
+function solveMs(runs: number, problem: LengthProblem, programmer: LinearProgrammer): number {
+  return medianMs(runs, () => solveWhole(problem, programmer), Math.min(runs - 1, 20))
 }
 
 /** A problem left unsolved is not a figure. */
-function measure(problem: LengthProblem, programmer: LinearProgrammer): number {
-  const begun = performance.now()
+function solveWhole(problem: LengthProblem, programmer: LinearProgrammer): void {
   const answer = solveLengths(problem, programmer)
-  const taken = performance.now() - begun
   if (answer.status !== 'converged') throw new Error(`${problem.rows.length} rows: ${answer.status}`)
-  return taken
 }
 
 function tradeOffMs(problem: LengthProblem, programmer: LinearProgrammer): number {

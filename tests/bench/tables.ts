@@ -1,19 +1,15 @@
 import { tuningTables } from '#shared/tuning/tables.ts'
 import { instrumentOf } from '#shared/workbook/instrumentOf.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
-import { type Figure, quantile, timesMs } from './figure.ts'
+import { type Figure, medianMs } from './figure.ts'
 import { fourDesigns } from './sevenValves.ts'
 
 /** All tables and summaries of four designs, and how their cost grows with fingerings and harmonics. */
 export function measureTables(): readonly Figure[] {
-  const medianMs = (workbook: Workbook): number =>
-    quantile(
-      timesMs(200, () => allTables(workbook)),
-      0.5,
-    )
-  const seven = medianMs(fourDesigns(7, 16))
-  const six = medianMs(fourDesigns(6, 16))
-  const half = medianMs(fourDesigns(7, 8))
+  const tablesMs = (workbook: Workbook): number => medianMs(200, () => allTables(workbook))
+  const seven = tablesMs(fourDesigns(7, 16))
+  const six = tablesMs(fourDesigns(6, 16))
+  const half = tablesMs(fourDesigns(7, 8))
   return [
     { name: 'tables of 4 designs, 7 valves, harmonics 1 to 16', value: seven, unit: 'ms', target: 2 },
     { name: 'cost for twice the fingerings (6 to 7 valves)', value: seven / six, unit: '×', target: null },

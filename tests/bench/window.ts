@@ -97,12 +97,6 @@ async function dragFrames(address: string): Promise<Frames> {
   await trace.send('Tracing.end')
   await done
   await browser.close()
-  console.log(
-    [0.5, 0.75, 0.9, 0.95, 0.98, 0.99, 1]
-      .map((q) => quantile(frameMs(events, 'tdur'), q).toFixed(1))
-      .join(' '),
-    frameMs(events, 'tdur').length,
-  )
   return { perSecond, workMs: frameMs(events, 'dur'), threadMs: frameMs(events, 'tdur') }
 }
 
