@@ -16,14 +16,24 @@ export function plainFigure(value: number, digits: number): string {
 }
 
 /**
+ * A figure for people with its sign, as `plainFigure` writes it: more has a plus, less a true minus, what rounds to
+ * zero neither.
+ *
+ * @example signedFigure(2.04, 1) // '+2.0'
+ */
+export function signedFigure(value: number, digits: number): string {
+  const figure = plainFigure(value, digits)
+  return value > 0 && Number(figure) !== 0 && figure !== noFigure ? `+${figure}` : figure
+}
+
+/**
  * Cents for people: sharp has a plus, flat a true minus, what rounds to zero neither. A value that is not finite
  * is written as a dash.
  *
  * @example signedCents(7.86) // '+7.9'
  */
 export function signedCents(cents: number, digits = 1): string {
-  const figure = plainFigure(cents, digits)
-  return cents > 0 && Number(figure) !== 0 && figure !== noFigure ? `+${figure}` : figure
+  return signedFigure(cents, digits)
 }
 
 /**

@@ -1,3 +1,4 @@
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { fingeringName } from '#shared/valves/fingering.ts'
 import type {
   BenchPitchChangeRecord,
@@ -8,7 +9,6 @@ import type {
 import { jobsOf } from '#shared/workbook/commands/benchCommands.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { alignedTable, type Column } from '../alignedTable.ts'
-import { fixed, signedCents } from '../figures.ts'
 import { shown, shownLine } from '../shown.ts'
 
 /** The bench for reading: each job under its name, what speaks against it first. */
@@ -39,9 +39,12 @@ function slideText(slide: BenchSlideRecord): string {
     ['mass of what moves', slide.massG, 1, 'g'],
   ] as const
   const figures = rows.flatMap(([name, value, decimals, unit]) =>
-    value === null ? [] : [[name, fixed(value, decimals), unit]],
+    value === null ? [] : [[name, plainFigure(value, decimals), unit]],
   )
-  const range = rangeCents === null ? [] : [['range', rangeCents.map(signedCents).join(' to '), 'cents']]
+  const range =
+    rangeCents === null
+      ? []
+      : [['range', rangeCents.map((cents) => signedCents(cents)).join(' to '), 'cents']]
   const all = [...figures, ...range]
   return [
     `Slide ${shown(slide.id)}\n`,
@@ -62,8 +65,8 @@ function cutTable({ cuts }: BenchSlideRecord): string {
   const rows = cuts.map(({ part, count, finishedMm, cutMm }) => [
     part,
     String(count),
-    fixed(finishedMm, 1),
-    fixed(cutMm, 1),
+    plainFigure(finishedMm, 1),
+    plainFigure(cutMm, 1),
   ])
   return alignedTable(cutColumns, rows)
 }
@@ -89,13 +92,13 @@ function readingsText(record: BenchReadingsRecord, workbook: Workbook, index: nu
   const open =
     openLengthMm === null
       ? []
-      : [['open', fixed(openLengthMm.value, 1), fixed(openLengthMm.standardError, 1), '', '']]
+      : [['open', plainFigure(openLengthMm.value, 1), plainFigure(openLengthMm.standardError, 1), '', '']]
   const parts = Object.entries(loops).map(([id, { value, standardError, changeMm, movementMm }]) => [
     id,
-    fixed(value, 1),
-    fixed(standardError, 1),
-    changeMm === null ? '' : fixed(changeMm, 1),
-    movementMm === null ? '' : fixed(movementMm, 1),
+    plainFigure(value, 1),
+    plainFigure(standardError, 1),
+    changeMm === null ? '' : plainFigure(changeMm, 1),
+    movementMm === null ? '' : plainFigure(movementMm, 1),
   ])
   const rows = (jobsOf(workbook, 'readings')[index]?.rows ?? []).map((row, i) => [
     fingeringName(row.pressed),
@@ -127,7 +130,7 @@ function changeText({ id, bodyMm, loops, ifOnlyBodyErrorsCents }: BenchPitchChan
   const heading = `Change of pitch ${shown(id)}\n`
   if (bodyMm === null) return `${heading}Problem: its design is not in this workbook.\n`
   const parts = [['body', bodyMm] as const, ...Object.entries(loops)]
-  const added = parts.map(([part, tubeMm]) => [part, fixed(tubeMm, 1), fixed(tubeMm / 2, 1)])
+  const added = parts.map(([part, tubeMm]) => [part, plainFigure(tubeMm, 1), plainFigure(tubeMm / 2, 1)])
   const errors = Object.entries(ifOnlyBodyErrorsCents).map(([name, cents]) => [name, signedCents(cents)])
   return [heading, alignedTable(changeColumns, added), alignedTable(errorColumns, errors)].join('')
 }

@@ -1,8 +1,8 @@
+import { plainFigure } from '#shared/quantity/figures.ts'
 import { boreRecord, type DesignModes, designModes } from '#shared/workbook/boreRecord.ts'
 import { designOpenLengthMm } from '#shared/workbook/instrumentOf.ts'
 import { boreWarnings } from '#shared/workbook/sanity/boreWarnings.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
-import { fixed } from '../figures.ts'
 import { readOptions } from '../options.ts'
 import { type Command, type Outcome, type Result, refused } from '../outcome.ts'
 import { readWorkbookFile } from '../readWorkbookFile.ts'
@@ -78,7 +78,7 @@ function answer({ form }: Question, workbook: Workbook, designs: readonly Design
 function remarksOf(workbook: Workbook, { design, slicing }: DesignModes): readonly string[] {
   const at = `designs[${workbook.designs.indexOf(design)}]`
   const slips = boreWarnings(design, designOpenLengthMm(workbook, design), at)
-  const coarse = `Warning: ${at}.bore: peaks may be ${fixed(slicing.errorHz, 2)} Hz off: the bore would need more slices.`
+  const coarse = `Warning: ${at}.bore: peaks may be ${plainFigure(slicing.errorHz, 2)} Hz off: the bore would need more slices.`
   return [
     ...slips.map(({ path, message }) => `Warning: ${path}: ${message}`),
     ...(slicing.met ? [] : [coarse]),

@@ -1,7 +1,7 @@
 import type { FingeringModes } from '#shared/bore/fingeringModes.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { DesignModes } from '#shared/workbook/boreRecord.ts'
 import { alignedTable, type Column } from '../alignedTable.ts'
-import { fixed, signedCents } from '../figures.ts'
 import { shown } from '../shown.ts'
 
 /** The modes for reading: each design under its name, each fingering in a table of its own. */
@@ -12,8 +12,8 @@ export function boreText(designs: readonly DesignModes[]): string {
 function designText({ design, input, fingerings, slicing }: DesignModes): string {
   const { waveFronts, temperatureC, bellTemperatureC } = input.conditions
   const warmth =
-    bellTemperatureC === undefined ? '' : ` at the lips, ${fixed(bellTemperatureC, 1)} °C at the bell`
-  const air = `${waveFronts} wave fronts, ${fixed(temperatureC, 1)} °C${warmth}, ${slicing.slices} slices`
+    bellTemperatureC === undefined ? '' : ` at the lips, ${plainFigure(bellTemperatureC, 1)} °C at the bell`
+  const air = `${waveFronts} wave fronts, ${plainFigure(temperatureC, 1)} °C${warmth}, ${slicing.slices} slices`
   const heading = `${shown(design.name)} (${shown(design.id)}): ${air}\n`
   return [heading, ...fingerings.map(fingeringText)].join('\n')
 }
@@ -34,11 +34,11 @@ function fingeringText({ fingering, status, nominalFundamentalHz, modes }: Finge
   const heading = `Fingering ${fingering}`
   if (status === 'none') return `${heading}: no resonance in the range looked at\n`
   const nominal =
-    nominalFundamentalHz === null ? '' : `, nominal fundamental ${fixed(nominalFundamentalHz, 2)} Hz`
+    nominalFundamentalHz === null ? '' : `, nominal fundamental ${plainFigure(nominalFundamentalHz, 2)} Hz`
   const rows = modes.map((mode) => [
     String(mode.mode),
-    fixed(mode.hz, 2),
-    fixed(mode.heightPaSPerM3 / 1e6, 2),
+    plainFigure(mode.hz, 2),
+    plainFigure(mode.heightPaSPerM3 / 1e6, 2),
     cents(mode.equivalentFundamentalCents),
     hertz(mode.targetHz),
     cents(mode.errorCents),
@@ -50,4 +50,4 @@ function fingeringText({ fingering, status, nominalFundamentalHz, modes }: Finge
 }
 
 const cents = (value: number | null): string => (value === null ? '' : signedCents(value))
-const hertz = (value: number | null): string => (value === null ? '' : fixed(value, 2))
+const hertz = (value: number | null): string => (value === null ? '' : plainFigure(value, 2))

@@ -1,7 +1,7 @@
+import { plainFigure, signedCents, signedFigure } from '#shared/quantity/figures.ts'
 import type { LengthsRecord } from '#shared/solve/lengthsRecord.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { alignedTable } from '../alignedTable.ts'
-import { fixed, signedCents } from '../figures.ts'
 import { shown } from '../shown.ts'
 
 /** The lengths for reading: what was made least, the loops with their change, the errors, the bounds that hold. */
@@ -14,8 +14,8 @@ function heading(
   { objective, status, rmsCents, largestCents, openChangeMm }: LengthsRecord,
 ) {
   const least = objective === 'rms' ? 'least rms error' : 'least largest error'
-  const open = `open route ${signedMm(openChangeMm)} mm`
-  const figures = `rms ${fixed(rmsCents, 1)} cents, largest ${fixed(largestCents, 1)} cents, ${open}`
+  const open = `open route ${signedFigure(openChangeMm, 1)} mm`
+  const figures = `rms ${plainFigure(rmsCents, 1)} cents, largest ${plainFigure(largestCents, 1)} cents, ${open}`
   return `${shown(name)} (${shown(id)}): ${least}, ${status}, ${figures}\n`
 }
 
@@ -26,11 +26,11 @@ function loops({ loops: present }: Design, { lengthsMm, heldByBounds }: LengthsR
     return [
       id,
       name ?? '',
-      fixed(lengthMm, 1),
-      fixed(foundMm, 1),
-      signedMm(foundMm - lengthMm),
-      signedMm((foundMm - lengthMm) / 2),
-      held.map(({ bound, atMm }) => `${bound}, ${fixed(atMm, 1)} mm`).join('; '),
+      plainFigure(lengthMm, 1),
+      plainFigure(foundMm, 1),
+      signedFigure(foundMm - lengthMm, 1),
+      signedFigure((foundMm - lengthMm) / 2, 1),
+      held.map(({ bound, atMm }) => `${bound}, ${plainFigure(atMm, 1)} mm`).join('; '),
     ]
   })
   return alignedTable(
@@ -55,9 +55,4 @@ function errors({ errorsCents }: LengthsRecord): string {
     ],
     Object.entries(errorsCents).map(([fingering, cents]) => [fingering, signedCents(cents)]),
   )
-}
-
-function signedMm(lengthMm: number): string {
-  const text = fixed(lengthMm, 1)
-  return lengthMm > 0 && Number(text) !== 0 ? `+${text}` : text
 }

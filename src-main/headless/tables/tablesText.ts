@@ -1,8 +1,8 @@
 import { noteName } from '#shared/pitch/noteName.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { Candidate } from '#shared/tuning/candidates.ts'
 import { type Note, playedCandidate } from '#shared/tuning/notes.ts'
 import { alignedTable, type Column } from '../alignedTable.ts'
-import { fixed, semitoneText, signedCents } from '../figures.ts'
 import { shown } from '../shown.ts'
 import type { DesignTables, ShownTable } from './tables.ts'
 
@@ -23,7 +23,7 @@ export function tablesText(designs: readonly DesignTables[], show: readonly Show
 }
 
 function heading({ record: { id, name, openLengthMm, speedOfSound } }: DesignTables): string {
-  const air = `open length ${fixed(openLengthMm, 1)} mm, speed of sound ${fixed(speedOfSound, 2)} m/s`
+  const air = `open length ${plainFigure(openLengthMm, 1)} mm, speed of sound ${plainFigure(speedOfSound, 2)} m/s`
   return `${shown(name)} (${shown(id)}): ${air}\n`
 }
 
@@ -36,12 +36,17 @@ const combinationColumns: readonly Column[] = [
   { heading: 'loops', align: 'left' },
 ]
 
+/** Whole numbers as they are, others to two decimals. */
+function semitoneText(semitones: number): string {
+  return plainFigure(semitones, Number.isInteger(semitones) ? 0 : 2)
+}
+
 function combinations({ tables }: DesignTables): string {
   const rows = tables.combinations.map((row) => [
     row.fingering,
     semitoneText(row.semitones),
-    fixed(row.lengthMm, 1),
-    fixed(row.requiredLengthMm, 1),
+    plainFigure(row.lengthMm, 1),
+    plainFigure(row.requiredLengthMm, 1),
     signedCents(row.errorCents),
     row.loops.join(', '),
   ])
@@ -66,7 +71,11 @@ function notes({ tables }: DesignTables): string {
 /** A note with the fingering it is played with, how that was arrived at, and the other candidates. */
 function noteRow(note: Note): readonly string[] {
   const played = playedCandidate(note)
-  const start = [noteName(note.midi, 'flats'), noteName(note.writtenMidi, 'flats'), fixed(note.targetHz, 2)]
+  const start = [
+    noteName(note.midi, 'flats'),
+    noteName(note.writtenMidi, 'flats'),
+    plainFigure(note.targetHz, 2),
+  ]
   if (played === null) return [...start, 'none']
   const others = note.candidates.filter((candidate) => !sameWay(candidate, played))
   const more = others.length > mostOthers ? `, and ${others.length - mostOthers} more` : ''
@@ -104,13 +113,13 @@ const summaryColumns: readonly Column[] = [
 function summaries(designs: readonly DesignTables[]): string {
   const rows = designs.map(({ record, tables: { summary } }) => [
     record.name,
-    fixed(summary.byFingering.rmsCents, 1),
+    plainFigure(summary.byFingering.rmsCents, 1),
     signedCents(summary.byFingering.largestCents),
     summary.byFingering.largestAt ?? '',
-    fixed(summary.byNote.rmsCents, 1),
+    plainFigure(summary.byNote.rmsCents, 1),
     signedCents(summary.byNote.largestCents),
     summary.byNote.largestAt === null ? '' : noteName(summary.byNote.largestAt, 'flats'),
-    fixed(summary.tubeMm, 1),
+    plainFigure(summary.tubeMm, 1),
     String(summary.loops),
   ])
   return alignedTable(summaryColumns, rows)
