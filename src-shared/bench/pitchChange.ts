@@ -1,8 +1,8 @@
 import { centsBetween, ratioOfSemitones } from '../pitch/cents.ts'
 import { type Fingering, fingeringName } from '../valves/fingering.ts'
 import type { Loop } from '../valves/loop.ts'
+import { tubeInRouteMm } from '../valves/route.ts'
 import type { Valve } from '../valves/valve.ts'
-import { tubeInRouteMm } from './gates.ts'
 
 /** An instrument to be taken from one pitch to another. Lengths in mm of tube. */
 export interface PitchChange {

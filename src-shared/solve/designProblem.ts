@@ -1,5 +1,7 @@
 import { type Fingering, fingeringName } from '../valves/fingering.ts'
-import type { Gate, Loop } from '../valves/loop.ts'
+import { fingeringsOf } from '../valves/fingerings.ts'
+import { liesInRouteOf } from '../valves/gate.ts'
+import type { Loop } from '../valves/loop.ts'
 import type { Valve } from '../valves/valve.ts'
 import type { LengthObjective, LengthProblem, SolverRow } from './lengthProblem.ts'
 import { type LengthRefusal, refusal } from './lengthRefusal.ts'
@@ -36,7 +38,7 @@ export function designProblem(
 ): LengthProblem | { readonly refusals: readonly LengthRefusal[] } {
   const order = design.valves.map((valve) => valve.id)
   const leftOut = request.leaveOut.map((name) => inValveOrder(name === '0' ? [] : name.split('-'), order))
-  const rows = designRows(design, order, request.openFree).map((row) =>
+  const rows = designRows(design, request.openFree).map((row) =>
     leftOut.includes(row.name) || (row.name === '0' && !request.openFree) ? { ...row, weight: 0 } : row,
   )
   const refusals = [...unknownLoops(design, request), ...unknownFingerings(request, leftOut, rows)]
@@ -50,35 +52,23 @@ export function designProblem(
       id: loop.id,
       lengthMm: loop.lengthMm,
       freedom: { kind: free.has(loop.id) ? 'free' : 'held' },
-      inOpenRoute: liesInRoute(loop, []),
+      inOpenRoute: liesInRouteOf(loop, []),
     })),
     rows,
     objective: request.objective,
   }
 }
 
-function designRows(
-  design: DesignToSolve,
-  order: readonly string[],
-  openFree: boolean,
-): readonly SolverRow[] {
-  const semitonesOf = new Map(design.valves.map((valve) => [valve.id, valve.semitones]))
-  const rows = design.fingerings.map(({ pressed, semitones }) => ({
-    name: inValveOrder(pressed, order),
-    semitones: semitones ?? pressed.reduce((sum, id) => sum + (semitonesOf.get(id) ?? 0), 0),
-    loops: design.loops.filter((loop) => liesInRoute(loop, pressed)).map((loop) => loop.id),
+function designRows(design: DesignToSolve, openFree: boolean): readonly SolverRow[] {
+  const loopsWith = (pressed: readonly string[]) =>
+    design.loops.filter((loop) => liesInRouteOf(loop, pressed)).map((loop) => loop.id)
+  const rows = fingeringsOf(design.valves, design.fingerings).map(({ name, semitones, pressed }) => ({
+    name,
+    semitones,
+    loops: loopsWith(pressed),
   }))
   if (!openFree || rows.some((row) => row.name === '0')) return rows
-  const openLoops = design.loops.filter((loop) => liesInRoute(loop, [])).map((loop) => loop.id)
-  return [{ name: '0', semitones: 0, loops: openLoops }, ...rows]
-}
-
-/** A loop lies in the route when every valve of its `pressed` is down and every valve of its `released` is up. */
-function liesInRoute(gate: Gate, pressed: readonly string[]): boolean {
-  return (
-    gate.pressed.every((id) => pressed.includes(id)) &&
-    (gate.released ?? []).every((id) => !pressed.includes(id))
-  )
+  return [{ name: '0', semitones: 0, loops: loopsWith([]) }, ...rows]
 }
 
 function inValveOrder(pressed: readonly string[], order: readonly string[]): string {

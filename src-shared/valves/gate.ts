@@ -37,6 +37,27 @@ export function liesInRoute(gate: GateBits, down: number): boolean {
 }
 
 /**
+ * As `liesInRoute`, for ids: whether the loop behind a gate lies in the route when these valves are pressed. For
+ * many gates at once take bits.
+ *
+ * @example liesInRouteOf({ pressed: ['1'], released: ['2'] }, ['1', '3']) // true
+ */
+export function liesInRouteOf(gate: Gate, pressed: readonly string[]): boolean {
+  const isDown = (id: string): boolean => pressed.includes(id)
+  return gate.pressed.every(isDown) && !(gate.released ?? []).some(isDown)
+}
+
+/**
+ * How many times a gate's loop counts in a route beyond the open route, which contains the loops that lie in it
+ * already: 1 when the fingering switches it in, −1 when it switches it out, 0 when it changes nothing.
+ *
+ * @example switchedBy({ pressed: [], released: ['1'] }, ['1']) // -1
+ */
+export function switchedBy(gate: Gate, pressed: readonly string[]): number {
+  return Number(liesInRouteOf(gate, pressed)) - Number(liesInRouteOf(gate, []))
+}
+
+/**
  * A gate in plain words, as a bench would say it.
  *
  * @example gateWords({ pressed: ['1', '4'], released: ['T'] }) // '1 and 4 down, T up'

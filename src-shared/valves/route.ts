@@ -1,4 +1,4 @@
-import { type GateBits, gateBits, liesInRoute, valveBits } from './gate.ts'
+import { type GateBits, gateBits, liesInRoute, switchedBy, valveBits } from './gate.ts'
 import type { Loop } from './loop.ts'
 import type { Valve } from './valve.ts'
 
@@ -38,6 +38,15 @@ export function routeLengthMm(system: Routing, down: number): number {
     if (liesInRoute(system.gates[i]!, down)) lengthMm += system.loops[i]!.lengthMm
   }
   return lengthMm
+}
+
+/**
+ * Tube that a fingering adds to the open route, mm; negative when it shortens it.
+ *
+ * @example tubeInRouteMm([{ id: 'L1', lengthMm: 486, pressed: ['1'] }], ['1']) // 486
+ */
+export function tubeInRouteMm(loops: readonly Loop[], pressed: readonly string[]): number {
+  return loops.reduce((sum, loop) => sum + switchedBy(loop, pressed) * loop.lengthMm, 0)
 }
 
 /** The set of bits of a fingering's valves. */

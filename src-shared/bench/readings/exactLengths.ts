@@ -1,7 +1,7 @@
 import { ratioOfSemitones } from '../../pitch/cents.ts'
+import { switchedBy } from '../../valves/gate.ts'
 import type { Loop } from '../../valves/loop.ts'
 import type { Valve } from '../../valves/valve.ts'
-import { switchedBy } from '../gates.ts'
 import { leastSquares } from './leastSquares.ts'
 
 /**

@@ -1,7 +1,7 @@
 import type { Loop } from '../../valves/loop.ts'
+import { tubeInRouteMm } from '../../valves/route.ts'
 import type { Valve } from '../../valves/valve.ts'
 import type { Finding } from '../finding.ts'
-import { tubeInRouteMm } from '../gates.ts'
 
 /** What a tuner showed: a fingering, the harmonic it was played on, and cents against the note wanted. */
 export interface Reading {

@@ -1,5 +1,5 @@
 import { centsBetween } from '../../pitch/cents.ts'
-import { switchedBy } from '../gates.ts'
+import { switchedBy } from '../../valves/gate.ts'
 import type { Reading, ReadingsJob } from './reading.ts'
 
 /** Something that readings are to find. */
