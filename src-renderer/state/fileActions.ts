@@ -1,5 +1,6 @@
 import { create } from 'zustand'
 import type { OpenAnswer } from '#shared/bridge/bridge.ts'
+import { fileNameFor, workbookEnding } from '#shared/bridge/fileName.ts'
 import { recorded } from '#shared/workbook/commands/command.ts'
 import { mostBytes, openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
@@ -161,7 +162,7 @@ async function write(
 ): Promise<boolean> {
   const { workbook } = useWorkbook.getState()
   if (workbook === null) return true
-  const answer = await by(writeWorkbook(workbook), `${fileNameOf(workbook.name)}.ferrule`)
+  const answer = await by(writeWorkbook(workbook), fileNameFor(workbook.name, workbookEnding))
   if (answer.kind === 'saved') {
     useFile.setState({ saved: workbook, fileName: answer.name })
     return true
@@ -171,14 +172,4 @@ async function write(
     useFile.setState({ trouble: { title: 'The workbook was not saved', message, canSaveElsewhere: true } })
   }
   return false
-}
-
-/** A workbook's name without what file systems refuse. */
-export function fileNameOf(name: string): string {
-  const clean = name
-    .replace(/[<>:"/\\|?*\p{Cc}]+/gu, ' ')
-    .trim()
-    .replace(/\.+$/, '')
-    .slice(0, 80)
-  return clean === '' ? 'Workbook' : clean
 }

@@ -4,7 +4,7 @@ import { gzipSync } from 'node:zlib'
 import { chromium, type Page } from 'playwright-core'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { serveWindow } from '../../src-main/server/server.ts'
-import { chromium as own } from '../screens/chromiumFlags.ts'
+import { ownChromium } from '../desktop/harness/chromiumFlags.ts'
 import { type Figure, quantile } from './figure.ts'
 import { fourDesigns } from './sevenValves.ts'
 
@@ -51,7 +51,7 @@ function firstLoadKilobytes(): number {
 }
 
 async function firstPaintMs(address: string): Promise<number> {
-  const browser = await chromium.launch(own)
+  const browser = await chromium.launch(ownChromium)
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
   await page.goto(address)
   await page.getByRole('heading', { name: 'Ferrule' }).waitFor()
@@ -72,7 +72,7 @@ interface Frames {
 
 /** Drags a loop back and forth in the workbook of four designs with seven valves each. */
 async function dragFrames(address: string): Promise<Frames> {
-  const browser = await chromium.launch(own)
+  const browser = await chromium.launch(ownChromium)
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
   await page.goto(address)
   await dropWorkbook(page, writeWorkbook(fourDesigns(7, 16)))

@@ -2,7 +2,7 @@ import { mkdirSync, rmSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { chromium, type Page } from 'playwright-core'
 import { serveWindow } from '../../src-main/server/server.ts'
-import { chromium as own } from './chromiumFlags.ts'
+import { ownChromium } from '../desktop/harness/chromiumFlags.ts'
 import { type Scene, scenes } from './scenes.ts'
 
 /** Takes a picture of every scene at both sizes and in both themes, into `screens/`. Names after the command narrow it. */
@@ -22,7 +22,7 @@ async function take(page: Page, scene: Scene, theme: string, width: number): Pro
 rmSync(folder, { recursive: true, force: true })
 mkdirSync(folder, { recursive: true })
 const server = await serveWindow(resolve(import.meta.dirname, '../../out/renderer'), 0)
-const browser = await chromium.launch(own)
+const browser = await chromium.launch(ownChromium)
 for (const theme of ['light', 'dark'] as const) {
   for (const viewport of sizes) {
     for (const scene of scenes.filter(({ name }) => wanted.length === 0 || wanted.includes(name))) {

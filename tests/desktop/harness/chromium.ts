@@ -3,20 +3,9 @@ import type { AddressInfo } from 'node:net'
 import { createServer } from 'node:net'
 import type { BrowserContext } from 'playwright-core'
 import { chromium } from 'playwright-core'
+import { ownChromium } from './chromiumFlags.ts'
 
-const executablePath = '/usr/bin/chromium'
-
-const flags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  // Whatever a page tries, no name leads out of this machine.
-  '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
-]
+const { executablePath, args } = ownChromium
 
 /** A Chromium with an empty profile that goes with it, and that other drivers can join at `cdpPort`. */
 export interface Chromium {
@@ -34,7 +23,7 @@ export async function launchChromium(): Promise<Chromium> {
     headless: true,
     acceptDownloads: true,
     viewport: { width: 1360, height: 880 },
-    args: [...flags, `--remote-debugging-port=${cdpPort}`],
+    args: [...args, `--remote-debugging-port=${cdpPort}`],
   })
   // Scripts run without the test runner mark their functions with this name, and the mark is sent along.
   await context.addInitScript({ content: 'globalThis.__name = (named) => named' })
