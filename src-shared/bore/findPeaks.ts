@@ -1,5 +1,6 @@
+import { admittanceSquared, admittanceSquaredOnGrid } from './admittance.ts'
 import { type Bracket, describePeak, type Peak, refine } from './refinePeak.ts'
-import { admittanceSquared, admittanceSquaredOnGrid, type Route } from './route.ts'
+import type { Route } from './route.ts'
 
 const finerParts = 8
 /** Smaller ripples than this are not told from rounding. */

@@ -1,5 +1,6 @@
 import { centsBetween } from '../pitch/cents.ts'
 import { prepareBody } from './body.ts'
+import { freeProblem, targetsProblem, valueAt } from './fitQuestion.ts'
 import { leastSquares } from './leastSquares.ts'
 import { accepted, type BoreResult, refused } from './refusal.ts'
 import { resonancesOf } from './resonances.ts'
@@ -114,14 +115,6 @@ function weightedRms(errors: readonly number[], targets: readonly ModeTarget[]):
   return Math.sqrt(squares / weights.reduce((sum, weight) => sum + weight, 0))
 }
 
-function valueAt(
-  sections: readonly BoreSection[],
-  { section, dimension }: FreeDimension,
-): number | undefined {
-  const found: unknown = (sections[section] as unknown as Record<string, unknown> | undefined)?.[dimension]
-  return typeof found === 'number' ? found : undefined
-}
-
 function withValues(
   sections: readonly BoreSection[],
   free: readonly FreeDimension[],
@@ -132,37 +125,4 @@ function withValues(
       changed.map((old, at) => (at === section ? ({ ...old, [dimension]: values[i] } as BoreSection) : old)),
     sections,
   )
-}
-
-function freeProblem(sections: readonly BoreSection[], free: readonly FreeDimension[]) {
-  if (free.length === 0 || free.length > 8)
-    return refused('free', free.length, 'one to eight free dimensions')
-  for (const [i, dimension] of free.entries()) {
-    const kind = sections[dimension.section]?.kind ?? 'no section'
-    if (valueAt(sections, dimension) === undefined)
-      return refused(
-        `free[${i}].dimension`,
-        `${dimension.dimension} of ${kind}`,
-        'a dimension that the section has',
-      )
-    if (
-      !(Number.isFinite(dimension.lowest) && dimension.highest > dimension.lowest && dimension.highest < 1e9)
-    )
-      return refused(`free[${i}].highest`, dimension.highest, `a bound above ${dimension.lowest}`)
-  }
-  return undefined
-}
-
-function targetsProblem(targets: readonly ModeTarget[]) {
-  if (targets.length === 0) return refused('targets', 0, 'one target or more')
-  for (const [i, { mode, hz, weight = 1 }] of targets.entries()) {
-    if (!Number.isInteger(mode) || mode < 1 || mode > 64)
-      return refused(`targets[${i}].mode`, mode, 'a mode from 1 to 64')
-    if (!(hz > 0 && hz < 1e5)) return refused(`targets[${i}].hz`, hz, 'a frequency above 0 Hz')
-    if (!(weight >= 0 && weight < 1e9))
-      return refused(`targets[${i}].weight`, weight, 'a weight of 0 or more')
-  }
-  return targets.some(({ weight }) => weight !== 0)
-    ? undefined
-    : refused('targets', 'weights of 0 only', 'one weight above 0')
 }

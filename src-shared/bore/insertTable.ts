@@ -1,5 +1,5 @@
-import type { Slice } from './cutBore.ts'
 import type { BoreConditions, Insert } from './section.ts'
+import type { Slice } from './slice.ts'
 import { atDelay, atInertance, type SliceTable, sliceWidth, tableOfSlices } from './sliceTable.ts'
 
 /** Where the loops go in, and the air there. */

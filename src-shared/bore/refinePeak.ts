@@ -1,4 +1,5 @@
-import { admittanceSquared, type Route } from './route.ts'
+import { admittanceSquared } from './admittance.ts'
+import type { Route } from './route.ts'
 
 /** A maximum of |Z|, before it has a number. */
 export interface Peak {

@@ -117,33 +117,6 @@ export function routeAlong(sampled: EvenGrid, inserts: SliceTable, finer: number
 }
 
 /**
- * |U/p|² at a point of the route's grid: its minima are the resonances, and near one it is a plain parabola.
- *
- * @example admittanceSquaredOnGrid(route, 0)
- */
-export function admittanceSquaredOnGrid({ values }: Route, index: number): number {
-  return admittanceSquaredOf(values, index * 4)
-}
-
-function admittanceSquaredOf(values: Float64Array, at: number): number {
-  const pRe = values[at]!
-  const pIm = values[at + 1]!
-  const uRe = values[at + 2]!
-  const uIm = values[at + 3]!
-  return (uRe * uRe + uIm * uIm) / (pRe * pRe + pIm * pIm)
-}
-
-/**
- * |U/p|² at √f anywhere in the sampled range.
- *
- * @example admittanceSquared(route, Math.sqrt(466.2))
- */
-export function admittanceSquared(route: Route, rootHz: number): number {
-  readGrid(route, rootHz, lips)
-  return admittanceSquaredOf(lips, 0)
-}
-
-/**
  * Input impedance p/U at √f in the sampled range, Pa·s/m³: real and imaginary part into `out[at]`, `out[at + 1]`.
  *
  * @example setImpedance(route, Math.sqrt(466.2), out, 0)

@@ -1,6 +1,6 @@
 import { type BoreAir, keefeAir } from '../air/keefeAir.ts'
-import type { Slice } from './cutBore.ts'
 import type { BoreConditions, WallLosses } from './section.ts'
+import type { Slice } from './slice.ts'
 
 /** Figures kept for each slice, in this order, in one typed array. */
 export const sliceWidth = 8

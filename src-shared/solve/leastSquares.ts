@@ -1,4 +1,4 @@
-import { type HalfSpace, slackOf } from './activeSet.ts'
+import { type HalfSpace, slackOf } from './halfSpace.ts'
 import { solveQuadratic } from './quadraticProgram.ts'
 import type { RouteModel } from './routeModel.ts'
 import { routesStayAbove, squaresAt, squaresCurvature } from './weightedSquares.ts'

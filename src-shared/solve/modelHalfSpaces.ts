@@ -1,4 +1,4 @@
-import type { HalfSpace } from './activeSet.ts'
+import type { HalfSpace } from './halfSpace.ts'
 import { naturalCents, type RouteModel } from './routeModel.ts'
 
 /** A column's end as a half-space, and which end of which column it is. */

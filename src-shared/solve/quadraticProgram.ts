@@ -1,5 +1,6 @@
-import { ActiveSet, type HalfSpace, slackOf } from './activeSet.ts'
+import { ActiveSet } from './activeSet.ts'
 import { cholesky, inverseTranspose } from './cholesky.ts'
+import { type HalfSpace, slackOf } from './halfSpace.ts'
 
 /** Least of `½·xᵀ·matrix·x + gradient·x` where every half-space holds; `matrix` positive definite, row by row. */
 export interface QuadraticProgram {

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { slackOf } from '#shared/solve/activeSet.ts'
+import { slackOf } from '#shared/solve/halfSpace.ts'
 import { solveQuadratic } from '#shared/solve/quadraticProgram.ts'
 
 const identity = new Float64Array([1, 0, 0, 1])
