@@ -7,6 +7,7 @@ import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
 import { Dialog } from './Dialog.tsx'
+import { DoneButton } from './DoneButton.tsx'
 import { closeDialog } from './dialogStore.ts'
 
 /** The air of the workbook: what it is, what each value does to pitch, and the speed of sound it gives. */
@@ -86,11 +87,7 @@ export function AirDialog(): ReactNode {
           </>
         )}
       </p>
-      <div className="buttons">
-        <button type="button" className="main" onClick={closeDialog}>
-          Done
-        </button>
-      </div>
+      <DoneButton />
     </Dialog>
   )
 }

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { Segments } from '../fields/Choice.tsx'
 import { useSettings } from '../state/settings.ts'
 import { Dialog } from './Dialog.tsx'
+import { DoneButton } from './DoneButton.tsx'
 import { closeDialog } from './dialogStore.ts'
 
 /** What a person sets once: unit, spelling, theme. */
@@ -39,11 +40,7 @@ export function SettingsDialog(): ReactNode {
           take={(value) => useSettings.setState({ theme: value })}
         />
       </div>
-      <div className="buttons">
-        <button type="button" className="main" onClick={closeDialog}>
-          Done
-        </button>
-      </div>
+      <DoneButton />
     </Dialog>
   )
 }

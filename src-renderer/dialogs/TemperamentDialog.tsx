@@ -6,6 +6,7 @@ import { tryRun } from '../fields/refusal.ts'
 import { useSettings } from '../state/settings.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
 import { Dialog } from './Dialog.tsx'
+import { DoneButton } from './DoneButton.tsx'
 import { closeDialog } from './dialogStore.ts'
 
 /** Twelve cents values, each the distance of a note from equal temperament. */
@@ -35,11 +36,7 @@ export function TemperamentDialog(): ReactNode {
           )
         })}
       </div>
-      <div className="buttons">
-        <button type="button" className="main" onClick={closeDialog}>
-          Done
-        </button>
-      </div>
+      <DoneButton />
     </Dialog>
   )
 }
