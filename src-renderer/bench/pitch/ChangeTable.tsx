@@ -1,11 +1,11 @@
 import type { ReactNode } from 'react'
 import type { PitchChangeAnswer } from '#shared/bench/pitchChange.ts'
-import { lengthText } from '#shared/quantity/figures.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { useSettings } from '../../state/settings.ts'
 import { changeOfPitchTable } from '../../tables/benchTables.ts'
 import { TableOut } from '../../tables/TableOut.tsx'
 import { titles } from '../../words/tableHeadings.ts'
+import { ChangeCells } from './ChangeCells.tsx'
 import { changeRows } from './changeRows.ts'
 
 interface ChangeTableProps {
@@ -19,8 +19,6 @@ interface ChangeTableProps {
 /** What body and every loop need, in tube and on each leg. */
 export function ChangeTable({ name, design, openMm, answer }: ChangeTableProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
-  const length = (mm: number): string => lengthText(mm, unit)
-  const signed = (mm: number): string => `${mm > 0 ? '+' : ''}${length(mm)}`
   return (
     <>
       <TableOut
@@ -41,16 +39,10 @@ export function ChangeTable({ name, design, openMm, answer }: ChangeTableProps):
           </tr>
         </thead>
         <tbody>
-          {changeRows(design, openMm, answer).map(({ part, nowMm, tubeMm, perLegMm, thenMm }, i) => (
+          {changeRows(design, openMm, answer).map((row, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: two loops may have one name
             <tr key={i}>
-              <th scope="row">{part}</th>
-              <td>{length(nowMm)}</td>
-              <td>
-                <b>{signed(tubeMm)}</b>
-              </td>
-              <td>{signed(perLegMm)}</td>
-              <td>{length(thenMm)}</td>
+              <ChangeCells {...row} />
             </tr>
           ))}
         </tbody>

@@ -1,9 +1,10 @@
 import type { ReactNode } from 'react'
 import type { PitchChangeAnswer } from '#shared/bench/pitchChange.ts'
-import { lengthText, signedCents } from '#shared/quantity/figures.ts'
+import { signedCents } from '#shared/quantity/figures.ts'
 import type { BenchPitchChange } from '#shared/workbook/bench.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { useSettings } from '../../state/settings.ts'
+import { addedText, ChangeCells } from '../pitch/ChangeCells.tsx'
 import { changeRows } from '../pitch/changeRows.ts'
 import { changeSentence } from '../pitch/changeSentence.ts'
 import { reachSentences } from '../pitch/MainSlideReach.tsx'
@@ -21,8 +22,7 @@ interface PitchSheetProps {
 /** The sheet of a change of pitch. */
 export function PitchSheet({ workbook, change, design, openMm, answer }: PitchSheetProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
-  const length = (mm: number): string => lengthText(mm, unit)
-  const signed = (mm: number): string => `${mm > 0 ? '+' : ''}${length(mm)}`
+  const signed = (mm: number): string => addedText(mm, unit)
   const rows = changeRows(design, openMm, answer)
   return (
     <Sheet
@@ -48,16 +48,10 @@ export function PitchSheet({ workbook, change, design, openMm, answer }: PitchSh
               </tr>
             </thead>
             <tbody>
-              {rows.map(({ part, nowMm, tubeMm, perLegMm, thenMm }, i) => (
+              {rows.map((row, i) => (
                 // biome-ignore lint/suspicious/noArrayIndexKey: two loops may have one name
                 <tr key={i}>
-                  <th scope="row">{part}</th>
-                  <td>{length(nowMm)}</td>
-                  <td>
-                    <b>{signed(tubeMm)}</b>
-                  </td>
-                  <td>{signed(perLegMm)}</td>
-                  <td>{length(thenMm)}</td>
+                  <ChangeCells {...row} />
                   <td>
                     <span className="box" />
                   </td>

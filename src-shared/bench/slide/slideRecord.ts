@@ -1,20 +1,12 @@
-import type { Cut } from './cuts.ts'
 import type { SizedSlide } from './sizeSlide.ts'
-import type { SlideProblem } from './slideProblems.ts'
+
+/** What a sized slide holds for the window alone, or for the record in another form. */
+type NotWritten = 'kind' | 'job' | 'bowWithEndsMm' | 'range' | 'bend'
 
 /** A sized slide as the headless command writes it, apart from its id. Lengths in mm, unrounded. */
-export interface SlideRecord {
-  readonly targetMm: number
-  readonly bowMm: number
-  readonly straightEndMm: number
-  readonly innerLegMm: number
-  readonly engagedAtTravelMm: number
-  readonly centsPerMmOut: number
-  readonly massG: number
-  readonly cuts: readonly Cut[]
+export interface SlideRecord extends Omit<SizedSlide, NotWritten> {
   /** Worst case, flat end first. */
   readonly rangeCents: readonly [low: number, high: number]
-  readonly problems: readonly SlideProblem[]
 }
 
 /**
