@@ -87,6 +87,29 @@ describe('Writing a file safely', () => {
     expect(answer).toMatchObject({ kind: 'written', fingerprint: { sizeBytes: size, modifiedMs: mtimeMs } })
   })
 
+  test('flushes the content before it is renamed, and the folder after', async ({ folder }) => {
+    const path = join(folder, 'bass.ferrule')
+    const steps: string[] = []
+    const realOpen = files.open
+    vi.spyOn(files, 'open').mockImplementation(async (...given) => {
+      const file: FileHandle = await realOpen(...given)
+      const what = given[0] === folder ? 'folder' : 'content'
+      const realSync = file.sync.bind(file)
+      file.sync = async () => {
+        await realSync()
+        steps.push(`${what} flushed`)
+      }
+      return file
+    })
+    const realRename = files.rename
+    vi.spyOn(files, 'rename').mockImplementation(async (from, to) => {
+      await realRename(from, to)
+      steps.push('renamed')
+    })
+    await writeSafely(path, bytes('new'), keeping)
+    expect(steps).toEqual(['content flushed', 'renamed', 'folder flushed'])
+  })
+
   test('a reader at any moment finds one whole version', async ({ folder }) => {
     const path = join(folder, 'bass.ferrule')
     const versions = ['a', 'b'].map((letter) => Buffer.from(letter.repeat(300_000)))
