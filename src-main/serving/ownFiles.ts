@@ -24,14 +24,16 @@ const mediaTypes: Readonly<Record<string, string>> = {
 
 /**
  * Lists the built window once. Answers are looked up here and nowhere else, so no path, however it is written,
- * can lead out of the folder; links are not followed.
+ * can lead out of the folder; links are not followed, and what begins with a dot is not the window's.
  */
 export function ownFilesIn(folder: string): OwnFiles {
   const files = new Map<string, OwnFile>()
   for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
     if (!entry.isFile()) continue
     const path = join(entry.parentPath, entry.name)
-    files.set(`/${relative(folder, path).split(sep).join('/')}`, { path, mediaType: mediaTypeOf(path) })
+    const parts = relative(folder, path).split(sep)
+    if (parts.some((part) => part.startsWith('.'))) continue
+    files.set(`/${parts.join('/')}`, { path, mediaType: mediaTypeOf(path) })
   }
   const page = files.get('/index.html')
   if (page !== undefined) files.set('/', page)

@@ -1,4 +1,4 @@
-import { mkdir, rm, writeFile } from 'node:fs/promises'
+import { mkdir, rm, symlink, writeFile } from 'node:fs/promises'
 import type { IncomingMessage } from 'node:http'
 import { request } from 'node:http'
 import { networkInterfaces } from 'node:os'
@@ -6,7 +6,7 @@ import { join } from 'node:path'
 import { describe, expect } from 'vitest'
 import type { RunningServer } from '../../../src-main/server/server.ts'
 import { serveWindow } from '../../../src-main/server/server.ts'
-import { contentSecurityPolicy } from '../../../src-main/serving/headers.ts'
+import { contentSecurityPolicy, protectiveHeaders } from '../../../src-main/serving/headers.ts'
 import { serveSomewhere } from '../../../src-main/start/serving.ts'
 import { test as withFolder } from '../../folder.ts'
 
@@ -30,6 +30,13 @@ const test = withFolder.extend<{ root: string; server: RunningServer }>({
     await writeFile(join(root, 'index.html'), '<!doctype html>')
     await writeFile(join(root, 'main.js'), 'export {}')
     await writeFile(join(folder, 'secret.js'), 'secret')
+    await mkdir(join(folder, 'outside'))
+    await writeFile(join(folder, 'outside', 'secret.js'), 'secret')
+    await symlink(join(folder, 'secret.js'), join(root, 'link.js'))
+    await symlink(join(folder, 'outside'), join(root, 'linked'))
+    await writeFile(join(root, '.env'), 'secret')
+    await mkdir(join(root, '.git'))
+    await writeFile(join(root, '.git', 'config'), 'secret')
     await use(root)
   },
   server: async ({ root }, use) => {
@@ -66,7 +73,8 @@ describe('The browser form’s server', () => {
     const answer = await ask(server)
     expect(answer).toMatchObject({ status: 200, body: '<!doctype html>' })
     expect(answer.headers['content-security-policy']).toBe(contentSecurityPolicy)
-    expect(answer.headers['x-content-type-options']).toBe('nosniff')
+    for (const [name, value] of Object.entries(protectiveHeaders))
+      expect([name, answer.headers[name.toLowerCase()]]).toEqual([name, value])
     expect(answer.headers['content-type']).toBe('text/html; charset=utf-8')
   })
 
@@ -120,8 +128,29 @@ describe('The browser form’s server', () => {
       '*',
       '/%',
       '/index.html%00',
+      '/%252e%252e%252fsecret.js',
+      '/main.js/../../secret.js',
+      '/%2e%2e%2fsecret.js',
+      '/..%c0%afsecret.js',
+      '/__proto__',
     ]
     for (const path of paths) {
+      const answer = await ask(server, { path })
+      expect([path, answer.status, answer.body.includes('secret')]).toEqual([path, 404, false])
+    }
+  })
+
+  test('follows no link, to a file or to a folder, and gives nothing that begins with a dot', async ({
+    server,
+  }) => {
+    for (const path of [
+      '/link.js',
+      '/linked/secret.js',
+      '/.env',
+      '/.git/config',
+      '/%2eenv',
+      '/%2egit%2fconfig',
+    ]) {
       const answer = await ask(server, { path })
       expect([path, answer.status, answer.body.includes('secret')]).toEqual([path, 404, false])
     }
@@ -131,6 +160,11 @@ describe('The browser form’s server', () => {
     await rm(join(root, 'main.js'))
     expect(await ask(server, { path: '/main.js' })).toMatchObject({ status: 404 })
     expect((await ask(server)).status).toBe(200)
+  })
+
+  test('listens on one loopback address, not on all addresses', async ({ server, skip }) => {
+    skip(process.platform !== 'linux', 'only there is every address of 127/8 this computer')
+    await expect(ask(server, { address: '127.0.0.2' })).rejects.toThrow('ECONNREFUSED')
   })
 
   test('cannot be reached from another machine', async ({ server, skip }) => {
