@@ -5,6 +5,7 @@ import { describe, expect } from 'vitest'
 import type { Bridge, MenuCommand } from '#shared/bridge/bridge.ts'
 import { cleanState, dirtyState } from './harness/bridgeInPage.ts'
 import { bridgeTest as test } from './harness/bridgePage.ts'
+import { choose, withPickers } from './harness/pickers.ts'
 
 type BridgePage = typeof globalThis & { bridgeInForce: Bridge; heard: MenuCommand[]; heldFiles: string[] }
 type Question = Exclude<keyof Bridge, 'form' | 'onCommand' | 'onFile' | 'onFileChanged'>
@@ -31,28 +32,6 @@ function withoutPickers(): void {
   for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) {
     Reflect.deleteProperty(globalThis, name)
   }
-}
-
-/** File dialogs that choose from the page's own private folder: real handles, without a person. */
-function withPickers(): void {
-  const handleOf = async (): Promise<FileSystemFileHandle> => {
-    const folder = await navigator.storage.getDirectory()
-    const name = sessionStorage.getItem('chosen')
-    if (name === null) throw new DOMException('The person cancelled.', 'AbortError')
-    return folder.getFileHandle(name, { create: true })
-  }
-  Object.assign(globalThis, {
-    showOpenFilePicker: async () => [await handleOf()],
-    showSaveFilePicker: handleOf,
-  })
-}
-
-/** What the next file dialogs give; `null` is a person who cancels. */
-function choose(page: Page, name: string | null): Promise<void> {
-  return page.evaluate((chosen) => {
-    if (chosen === null) sessionStorage.removeItem('chosen')
-    else sessionStorage.setItem('chosen', chosen)
-  }, name)
 }
 
 function putFile(page: Page, name: string, text: string): Promise<void> {

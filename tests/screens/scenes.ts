@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
 import { benchScenes } from './benchScenes.ts'
 import { boreScenes } from './boreScenes.ts'
+import { keepingScenes } from './keepingScenes.ts'
 import { lengthsScenes } from './lengthsScenes.ts'
 import { listenScenes } from './listenScenes.ts'
 import { picturesScenes } from './picturesScenes.ts'
@@ -185,4 +186,5 @@ export const scenes: readonly Scene[] = [
   ...listenScenes,
   ...boreScenes,
   ...picturesScenes,
+  ...keepingScenes,
 ]

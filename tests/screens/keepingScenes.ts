@@ -1,0 +1,62 @@
+import type { Page } from 'playwright-core'
+import { choose, withPickers } from '../desktop/harness/pickers.ts'
+import type { Scene } from './scenes.ts'
+
+async function type(page: Page, name: string, text: string): Promise<void> {
+  const field = page.getByRole('textbox', { name, exact: true })
+  await field.fill(text)
+  await field.press('Enter')
+}
+
+/** Saves an example to a file, changes it, and loses the page a while later without saving again. */
+export async function lose(page: Page): Promise<void> {
+  await page.addInitScript(withPickers)
+  await page.reload()
+  await page.getByRole('button', { name: /Bass in F/ }).click()
+  await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+  await choose(page, 'bass.ferrule')
+  await page.keyboard.press('Control+Shift+S')
+  await page.getByRole('button', { name: 'Bass in F', exact: false }).first().waitFor()
+  await type(page, 'A4', '442')
+  await type(page, 'Length of third', '801.5')
+  await page.locator('.cardName').nth(1).press('Delete')
+  await page.waitForFunction(() =>
+    Object.entries(localStorage).some(
+      ([key, text]) =>
+        key.startsWith('ferrule-draft:') && text.includes('801.5') && text.includes('bass.ferrule'),
+    ),
+  )
+  page.once('dialog', (dialog) => void dialog.accept())
+  await page.reload()
+  await page.getByRole('button', { name: 'Compare with bass.ferrule…' }).waitFor()
+}
+
+export const keepingScenes: readonly Scene[] = [
+  { name: 'left-work', set: lose },
+  {
+    name: 'left-work-compare',
+    set: async (page) => {
+      await lose(page)
+      await page.getByRole('button', { name: 'Compare with bass.ferrule…' }).click()
+      await page.getByRole('dialog').waitFor()
+    },
+  },
+  {
+    name: 'left-work-notice',
+    set: async (page) => {
+      await lose(page)
+      await page.getByRole('button', { name: /Early two-valve/ }).click()
+      await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+      await page.getByRole('status').waitFor()
+    },
+  },
+  {
+    name: 'left-work-dialog',
+    set: async (page) => {
+      await lose(page)
+      await page.getByRole('button', { name: /Early two-valve/ }).click()
+      await page.getByRole('button', { name: 'Show it…' }).click()
+      await page.getByRole('dialog').waitFor()
+    },
+  },
+]
