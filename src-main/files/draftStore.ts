@@ -6,6 +6,7 @@ import type { Draft, LeftDraft } from '#shared/bridge/bridge.ts'
 import { draftShape } from '../channels/payloads.ts'
 import { inTurn } from './inTurn.ts'
 import { sweepLeftovers } from './leftovers.ts'
+import { readText } from './readText.ts'
 import { readStored, writeStored } from './stored.ts'
 
 /**
@@ -17,7 +18,7 @@ export interface DraftStore {
   keep(draft: Draft, path: string | null): Promise<void>
   /** Forgets what this run kept. */
   forget(): Promise<void>
-  /** What earlier runs left behind, newest first. */
+  /** What earlier runs left behind, newest first. What its file holds already is forgotten, not offered. */
   left(): Promise<readonly LeftDraft[]>
   forgetLeft(id: string): Promise<void>
   /** Path of the file that left work belongs to; `null` when it has none or is not there. */
@@ -56,6 +57,10 @@ export function draftStoreIn(dataFolder: string): DraftStore {
     const stored = await readStored(fileOf(id), storedShape)
     if (stored === null) return null
     const { path, ...draft } = stored
+    if (path !== null && (await isSaved(path, draft.text))) {
+      await rm(fileOf(id), { force: true })
+      return null
+    }
     return { ...draft, id, fileName: path === null ? null : draft.fileName }
   }
 
@@ -78,4 +83,10 @@ export function draftStoreIn(dataFolder: string): DraftStore {
         own = randomUUID()
       }),
   }
+}
+
+/** A crash between the end of saving and forgetting the draft loses nothing, and is not worth a question. */
+async function isSaved(path: string, text: string): Promise<boolean> {
+  const answer = await readText(path)
+  return answer.kind === 'read' && answer.text === text
 }

@@ -7,12 +7,37 @@ export async function writeHandle(handle: FileSystemFileHandle, content: Blob): 
   try {
     if (!(await isPermitted(handle, 'readwrite')))
       return { kind: 'failed', message: words.notAllowed(handle.name) }
-    const file = await handle.createWritable()
+    await write(await handle.createWritable(), content)
+    return { kind: 'saved', name: handle.name }
+  } catch (error) {
+    return { kind: 'failed', message: writingTrouble(error, handle.name) }
+  }
+}
+
+async function write(file: FileSystemWritableFileStream, content: Blob): Promise<void> {
+  try {
     await file.write(content)
     await file.close()
-    return { kind: 'saved', name: handle.name }
-  } catch {
-    return { kind: 'failed', message: words.notWritten(handle.name) }
+  } catch (error) {
+    await file.abort().catch(() => undefined)
+    throw error
+  }
+}
+
+/** One sentence for the person on why a file could not be written, as far as the browser tells. */
+function writingTrouble(error: unknown, name: string): string {
+  switch (error instanceof DOMException ? error.name : '') {
+    case 'QuotaExceededError':
+      return words.diskFull(name)
+    case 'NotFoundError':
+      return words.folderGone(name)
+    case 'NoModificationAllowedError':
+      return words.readOnly(name)
+    case 'NotAllowedError':
+    case 'SecurityError':
+      return words.notAllowed(name)
+    default:
+      return words.notWritten(name)
   }
 }
 

@@ -1,5 +1,5 @@
 import { create } from 'zustand'
-import type { OpenAnswer } from '#shared/bridge/bridge.ts'
+import type { OpenAnswer, SaveAnswer } from '#shared/bridge/bridge.ts'
 import { fileNameFor, workbookEnding } from '#shared/bridge/fileName.ts'
 import { recorded } from '#shared/workbook/commands/command.ts'
 import { mostBytes, openWorkbook } from '#shared/workbook/openWorkbook.ts'
@@ -162,7 +162,9 @@ async function write(
 ): Promise<boolean> {
   const { workbook } = useWorkbook.getState()
   if (workbook === null) return true
-  const answer = await by(writeWorkbook(workbook), fileNameFor(workbook.name, workbookEnding))
+  const answer = await by(writeWorkbook(workbook), fileNameFor(workbook.name, workbookEnding)).catch(
+    (): SaveAnswer => ({ kind: 'failed', message: keepingWords.notAnswered }),
+  )
   if (answer.kind === 'saved') {
     useFile.setState({ saved: workbook, fileName: answer.name })
     return true

@@ -9,12 +9,14 @@ export const keepingWords = {
   compare: (file: string) => `Compare with ${file}…`,
   forget: 'Forget it',
   notReadable: 'The kept work could not be read',
+  notAnswered: 'The program could not write the file, and gave no reason.',
   restoredStep: 'Restoring the kept work',
   tookFileStep: 'Taking the changed file',
   notice: (count: number) =>
     count === 1
       ? 'Work that was not saved last time is kept aside.'
       : `Work that was not saved before is kept aside: ${count} workbooks.`,
+  none: 'Nothing is kept aside.',
   show: 'Show it…',
   later: 'Later',
   close: 'Close',

@@ -243,6 +243,36 @@ describe('Files where the browser gives handles', () => {
     expect(await told()).toEqual(['changed', 'gone'])
   })
 
+  test('a file that cannot be written gives a sentence for each reason, and stays as it was', async ({
+    form,
+  }) => {
+    const { page } = await form.open(withPickers)
+    await choose(page, 'bass.ferrule')
+    await ask(page, 'saveWorkbookAs', 'mine', 'x')
+    const messages: string[] = []
+    for (const name of [
+      'QuotaExceededError',
+      'NotFoundError',
+      'NoModificationAllowedError',
+      'NotAllowedError',
+      '',
+    ]) {
+      await page.evaluate((reason) => {
+        FileSystemWritableFileStream.prototype.write = async () => {
+          throw new DOMException('no', reason)
+        }
+      }, name)
+      const answer = await ask(page, 'saveWorkbook', 'mine 2', 'x')
+      messages.push(answer.kind === 'failed' ? answer.message : answer.kind)
+    }
+    expect(messages[0]).toBe(
+      'The disk is full, so “bass.ferrule” could not be written; the file there is unchanged.',
+    )
+    expect(new Set(messages).size).toBe(5)
+    for (const message of messages) expect(message).toContain('bass.ferrule')
+    expect(await fileText(page, 'bass.ferrule')).toBe('mine')
+  })
+
   test('a recent file that is gone is told, and dropped', async ({ form }) => {
     const { page } = await form.open(withPickers)
     await choose(page, 'bass.ferrule')

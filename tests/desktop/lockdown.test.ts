@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises'
 import { expect } from 'vitest'
 import { inDouble, onDesktops } from './harness/onDesktops.ts'
 
@@ -167,6 +168,12 @@ onDesktops('The page is locked down', (test) => {
 })
 
 inDouble('What the system would ask the program', (test) => {
+  test('the built program cannot be told to show another page', async () => {
+    const built = await readFile(new URL('../../out/main/index.js', import.meta.url), 'utf8')
+    expect(built).toContain('app://')
+    expect(built).not.toContain('ELECTRON_RENDERER_URL')
+  })
+
   test('every request and check of a permission is refused', async ({ desktop: { inMain } }) => {
     const allowed = await inMain(({ session }) => {
       const { request, check, device } = session.defaultSession as unknown as {

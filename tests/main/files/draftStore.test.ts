@@ -1,4 +1,4 @@
-import { readdir, readFile, writeFile } from 'node:fs/promises'
+import { readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect } from 'vitest'
 import { draftStoreIn } from '../../../src-main/files/draftStore.ts'
@@ -62,6 +62,16 @@ describe('Unsaved work', () => {
     const [alone] = await drafts.left()
     expect(alone).toMatchObject({ text: 'first', fileName: null })
     expect(await drafts.pathOf(alone?.id ?? '')).toBeNull()
+  })
+
+  test('that its file holds already is forgotten, not offered', async ({ folder }) => {
+    const file = join(folder, 'bass.ferrule')
+    await draftStoreIn(folder).keep(draft('saved', 1), file)
+    await draftStoreIn(folder).keep(draft('newer', 2), file)
+    await writeFile(file, 'saved')
+    expect((await draftStoreIn(folder).left()).map(({ text }) => text)).toEqual(['newer'])
+    await rm(file)
+    expect(await draftStoreIn(folder).left()).toHaveLength(1)
   })
 
   test('that is damaged, and files that are none, are left alone and not offered', async ({ folder }) => {
