@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type ReactNode, Suspense, useRef } from 'react'
+import { InsteadOfSheet } from './bench/sheet/InsteadOfSheet.tsx'
 import { useDialog } from './dialogs/dialogStore.ts'
 import { LineUp } from './lineUp/LineUp.tsx'
 import { pages } from './pages/pages.ts'
@@ -19,6 +20,7 @@ export function Workbench(): ReactNode {
         <main className="middle">{empty ? <NoDesigns /> : <Pages />}</main>
         {empty ? null : <Tubing />}
       </div>
+      <InsteadOfSheet />
     </>
   )
 }

@@ -46,10 +46,20 @@ interface DrawingSvgProps {
   readonly label: string
   readonly unitsPerMm: number
   readonly unit: 'px' | 'mm'
+  /** Draws where the drawing ends, as on a sheet that is one of several. */
+  readonly frame?: boolean
+  readonly children?: ReactNode
 }
 
 /** A drawing at a scale, in pixels or in millimetres of paper. */
-export function DrawingSvg({ drawing, label, unitsPerMm, unit }: DrawingSvgProps): ReactNode {
+export function DrawingSvg({
+  drawing,
+  label,
+  unitsPerMm,
+  unit,
+  frame,
+  children,
+}: DrawingSvgProps): ReactNode {
   const { leftMm, rightMm, bottomMm, topMm } = drawing.bounds
   const [width, height] = [rightMm - leftMm, topMm - bottomMm]
   const size = (mm: number): string => `${(mm * unitsPerMm).toFixed(2)}${unit}`
@@ -66,6 +76,8 @@ export function DrawingSvg({ drawing, label, unitsPerMm, unit }: DrawingSvgProps
         // biome-ignore lint/suspicious/noArrayIndexKey: shapes have no other name, and are drawn anew together
         <ShapeOf key={i} shape={shape} />
       ))}
+      {frame ? <rect className="frame" x={leftMm} y={-topMm} width={width} height={height} /> : null}
+      {children}
     </svg>
   )
 }

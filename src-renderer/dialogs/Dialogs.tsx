@@ -12,6 +12,9 @@ import { TemperamentDialog } from './TemperamentDialog.tsx'
 const LoopsDialog = lazy(() =>
   import('../loopsIn/LoopsDialog.tsx').then(({ LoopsDialog: dialog }) => ({ default: dialog })),
 )
+const ReportDialog = lazy(() =>
+  import('../report/ReportDialog.tsx').then(({ ReportDialog: dialog }) => ({ default: dialog })),
+)
 
 /** Whichever dialog is open. */
 export function Dialogs(): ReactNode {
@@ -27,7 +30,10 @@ export function Dialogs(): ReactNode {
       {open === 'help' ? <HelpDialog /> : null}
       {open === 'leftWork' ? <LeftWorkDialog /> : null}
       <CompareDialog />
-      <Suspense fallback={null}>{open === 'loops' ? <LoopsDialog /> : null}</Suspense>
+      <Suspense fallback={null}>
+        {open === 'loops' ? <LoopsDialog /> : null}
+        {open === 'report' ? <ReportDialog /> : null}
+      </Suspense>
       <UnsavedDialog />
       <TroubleDialog />
     </>

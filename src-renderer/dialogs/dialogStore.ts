@@ -13,6 +13,7 @@ export interface DialogState {
     | 'settings'
     | 'leftWork'
     | 'loops'
+    | 'report'
 }
 
 export const useDialog = create<DialogState>()(() => ({ open: null }))

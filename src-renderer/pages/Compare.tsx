@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { Summary } from '#shared/tuning/summary.ts'
+import { useDialog } from '../dialogs/dialogStore.ts'
 import { lengthFigure } from '../fields/LengthField.tsx'
 import { SeriesMark } from '../look/SeriesMark.tsx'
 import { type DerivedDesign, useDerived } from '../state/derived.ts'
@@ -9,6 +10,7 @@ import { useSettings } from '../state/settings.ts'
 import { selectDesign, useView } from '../state/viewStore.ts'
 import { comparisonTable, loopsInRoutesTable } from '../tables/comparisonTables.ts'
 import { TableOut } from '../tables/TableOut.tsx'
+import { reportWords } from '../words/report.ts'
 import { titles } from '../words/tableHeadings.ts'
 
 interface Row {
@@ -31,6 +33,9 @@ export function Compare(): ReactNode {
       <div className="caption">
         <h1>Comparison</h1>
         <span className="soft captionOf">the least of each row is underlined</span>
+        <button type="button" className="reportButton" onClick={() => useDialog.setState({ open: 'report' })}>
+          {reportWords.open}
+        </button>
       </div>
       <div className="tableFrame">
         <TableOut name={titles.comparison} table={() => comparisonTable(all, unit, spelling)} />

@@ -3,14 +3,16 @@ import { noteName } from '#shared/pitch/noteName.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { type Candidate, type Note, playedCandidate } from '#shared/tuning/notes.ts'
 import { chooseFingering } from '#shared/workbook/commands/designCommands.ts'
+import { PrintButtons } from '../bench/sheet/PrintButtons.tsx'
 import { Segments } from '../fields/Choice.tsx'
 import { useListen } from '../listen/listenStore.ts'
 import { type DerivedDesign, useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { type Selection, select, useView } from '../state/viewStore.ts'
-import { run } from '../state/workbookStore.ts'
+import { run, useWorkbook } from '../state/workbookStore.ts'
 import { fingeringsTable, isSameWay } from '../tables/fingeringsTable.ts'
 import { TableOut } from '../tables/TableOut.tsx'
+import { chartWords } from '../words/report.ts'
 import { titles } from '../words/tableHeadings.ts'
 import { BandField } from './Curves.tsx'
 
@@ -21,6 +23,7 @@ const fewCandidates = 6
 export function Fingerings(): ReactNode {
   const derived = useSelectedDesign()
   const spelling = useSettings((settings) => settings.spelling)
+  const workbook = useWorkbook((state) => state.workbook?.name ?? '')
   const [every, setEvery] = useState<'few' | 'every'>('few')
   if (derived === null) return null
   const notes = [...derived.tables.notes].reverse()
@@ -53,6 +56,16 @@ export function Fingerings(): ReactNode {
           />
         ) : null}
         <BandField />
+      </div>
+      <div className="chartPrint">
+        <PrintButtons
+          name={derived.design.name}
+          texts={chartWords}
+          print={async (to) => {
+            const { printChart } = await import('../report/printChart.tsx')
+            await printChart(derived, workbook, to)
+          }}
+        />
       </div>
       <p className="key">
         <span className="mark usual">usual</span> as the trade teaches it{' '}

@@ -1,5 +1,6 @@
 import { useEffect } from 'react'
 import type { MenuCommand } from '#shared/bridge/bridge.ts'
+import { printSheet } from '../bench/sheet/paper.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { useKeeping } from '../keeping/useKeeping.ts'
@@ -15,10 +16,16 @@ const commands: Readonly<Record<MenuCommand, () => void>> = {
   saveThenClose: () => void save().then((kept) => (kept ? bridge.closeWindow() : undefined)),
   undo,
   redo,
-  print: () => void bridge.print({ to: 'printer', paper: 'A4', landscape: false, name: nameOfWorkbook() }),
-  pdf: () => void bridge.print({ to: 'pdf', paper: 'A4', landscape: false, name: nameOfWorkbook() }),
+  print: () => print('printer'),
+  pdf: () => print('pdf'),
   help: () => useDialog.setState({ open: 'help' }),
   palette: () => undefined,
+}
+
+/** Prints the sheet of the job on the bench; elsewhere asks what of the workbook is wanted on paper. */
+function print(to: 'printer' | 'pdf'): void {
+  if (document.querySelector('.onPaper') === null) useDialog.setState({ open: 'report' })
+  else void printSheet(to, nameOfWorkbook())
 }
 
 function nameOfWorkbook(): string {

@@ -17,6 +17,7 @@ import {
 } from '../state/fileActions.ts'
 import { useHistory } from '../state/history.ts'
 import { redo, undo, useWorkbook } from '../state/workbookStore.ts'
+import { reportWords } from '../words/report.ts'
 import { Targets } from './Targets.tsx'
 
 /** The strip on top: the workbook's name and state, the targets, undo and redo. */
@@ -49,6 +50,7 @@ function FileMenu(): ReactNode {
         { text: 'Start page', act: () => whenKept(() => startWorkbook(null)) },
         { text: 'Save', keys: `${mainKey}S`, act: () => void save() },
         { text: 'Save as…', keys: `${mainKey}Shift+S`, act: () => void saveAs() },
+        { text: reportWords.open, act: () => useDialog.setState({ open: 'report' }) },
         { text: 'Settings…', act: () => useDialog.setState({ open: 'settings' }) },
       ]}
     />

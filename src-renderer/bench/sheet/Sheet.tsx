@@ -1,4 +1,4 @@
-import { type ReactNode, useRef } from 'react'
+import { createContext, type ReactNode, useContext, useRef } from 'react'
 import { createPortal } from 'react-dom'
 import { cautions, dryFitTick } from '#shared/bench/cautions.ts'
 import { sheetWidthMm, useOnPaper } from './paper.ts'
@@ -14,44 +14,46 @@ interface SheetProps {
   readonly children: ReactNode
 }
 
+/** Whether sheets are pages of a report, in place of lying ready beside the window. */
+export const InReport = createContext(false)
+
 /** One page for a job: what it is and for which design, its figures, the box to tick, the cautions. */
 export function Sheet({ kind, name, workbook, design, notes, children }: SheetProps): ReactNode {
   const sheet = useRef<HTMLElement>(null)
-  const otherOnPaper = useOnPaper((state) => state.template !== null)
+  const inReport = useContext(InReport)
+  const otherOnPaper = useOnPaper((state) => state.instead !== null)
   useOnePage(sheet)
-  if (otherOnPaper) return null
-  return createPortal(
-    <div className="onPaper">
-      <article className="benchSheet" ref={sheet} style={{ width: `${sheetWidthMm}mm` }}>
-        <header>
-          <h1>
-            {kind}: {name}
-          </h1>
-          <dl className="sheetFacts">
-            <Fact name="design">{design}</Fact>
-            <Fact name="workbook">{workbook}</Fact>
-            <Fact name="date">{today()}</Fact>
-            {notes === undefined ? null : <Fact name="note">{notes}</Fact>}
-          </dl>
-        </header>
-        {children}
-        <p className="tick">
-          <span className="box" /> {dryFitTick}
-          <span className="signed">by</span>
-          <span className="signed">on</span>
-        </p>
-        <footer>
-          <h2>Before and while you work</h2>
-          <ul>
-            {cautions.map(({ id, text }) => (
-              <li key={id}>{text}</li>
-            ))}
-          </ul>
-        </footer>
-      </article>
-    </div>,
-    document.body,
+  if (otherOnPaper && !inReport) return null
+  const page = (
+    <article className="benchSheet" ref={sheet} style={{ width: `${sheetWidthMm}mm` }}>
+      <header>
+        <h1>
+          {kind}: {name}
+        </h1>
+        <dl className="sheetFacts">
+          <Fact name="design">{design}</Fact>
+          <Fact name="workbook">{workbook}</Fact>
+          <Fact name="date">{today()}</Fact>
+          {notes === undefined ? null : <Fact name="note">{notes}</Fact>}
+        </dl>
+      </header>
+      {children}
+      <p className="tick">
+        <span className="box" /> {dryFitTick}
+        <span className="signed">by</span>
+        <span className="signed">on</span>
+      </p>
+      <footer>
+        <h2>Before and while you work</h2>
+        <ul>
+          {cautions.map(({ id, text }) => (
+            <li key={id}>{text}</li>
+          ))}
+        </ul>
+      </footer>
+    </article>
   )
+  return inReport ? page : createPortal(<div className="onPaper">{page}</div>, document.body)
 }
 
 function Fact({ name, children }: { readonly name: string; readonly children: ReactNode }): ReactNode {
@@ -64,7 +66,7 @@ function Fact({ name, children }: { readonly name: string; readonly children: Re
 }
 
 /** The day as it is here, year first. */
-function today(): string {
+export function today(): string {
   const now = new Date()
   const two = (value: number): string => String(value).padStart(2, '0')
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`

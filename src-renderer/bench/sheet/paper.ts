@@ -1,6 +1,6 @@
+import type { ReactNode } from 'react'
 import { flushSync } from 'react-dom'
 import { create } from 'zustand'
-import type { Drawing } from '#shared/bench/drawing/drawing.ts'
 import { bridge } from '../../bridge/bridge.ts'
 import { useFile } from '../../state/fileActions.ts'
 import { useBench } from '../benchStore.ts'
@@ -15,40 +15,37 @@ export const sheetHeightMm = Math.floor(papers.Letter[1] - 2 * marginMm) - 2
 
 /** What is on the paper in place of the sheet while it is printed. */
 interface OnPaper {
-  readonly template: Drawing | null
+  readonly instead: ReactNode | null
 }
 
-export const useOnPaper = create<OnPaper>()(() => ({ template: null }))
+export const useOnPaper = create<OnPaper>()(() => ({ instead: null }))
 
 /** Prints the sheet that the page holds ready, or keeps it as a PDF. */
 export function printSheet(to: 'printer' | 'pdf', name: string): Promise<void> {
-  return print(to, name, false)
+  return print({ to, name, landscape: false, notPrinted: 'The sheet was not printed' })
 }
 
-async function print(to: 'printer' | 'pdf', name: string, landscape: boolean): Promise<void> {
+/** How something is printed, and what is said when it was not. */
+export interface Printing {
+  readonly to: 'printer' | 'pdf'
+  readonly name: string
+  readonly landscape: boolean
+  readonly notPrinted: string
+}
+
+async function print({ to, name, landscape, notPrinted }: Printing): Promise<void> {
   const { paper } = useBench.getState()
   const answer = await bridge.print({ to, paper, landscape, name })
-  if (answer.kind === 'failed')
-    useFile.setState({ trouble: { title: 'The sheet was not printed', message: answer.message } })
+  if (answer.kind === 'failed') useFile.setState({ trouble: { title: notPrinted, message: answer.message } })
 }
 
-/** How a drawing fits both papers at full size; `null` when it fits neither way. */
-export function templateFits({ bounds }: Drawing): 'portrait' | 'landscape' | null {
-  const [widthMm, heightMm] = [bounds.rightMm - bounds.leftMm, bounds.topMm - bounds.bottomMm]
-  if (widthMm <= sheetWidthMm && heightMm <= sheetHeightMm) return 'portrait'
-  return widthMm <= sheetHeightMm && heightMm <= sheetWidthMm ? 'landscape' : null
-}
-
-/** Prints a drawing at full size in place of the sheet. */
-export async function printTemplate(
-  template: Drawing,
-  name: string,
-  way: 'portrait' | 'landscape',
-): Promise<void> {
-  flushSync(() => useOnPaper.setState({ template }))
+/** Prints something in place of the sheet; its faces are read before it is. */
+export async function printInstead(instead: ReactNode, printing: Printing): Promise<void> {
+  flushSync(() => useOnPaper.setState({ instead }))
   try {
-    await print('printer', name, way === 'landscape')
+    await document.fonts.ready
+    await print(printing)
   } finally {
-    useOnPaper.setState({ template: null })
+    useOnPaper.setState({ instead: null })
   }
 }

@@ -5,10 +5,11 @@ import { templateDrawing } from '#shared/bench/drawing/template.ts'
 import type { SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { slideDrawing } from '#shared/bench/slide/slideDrawing.ts'
 import { Actions } from '../../fields/Actions.tsx'
+import { templateWords as words } from '../../words/template.ts'
 import { keepExport } from '../sheet/keepExport.ts'
 import { PrintButtons } from '../sheet/PrintButtons.tsx'
-import { printTemplate, templateFits } from '../sheet/paper.ts'
-import { Template } from '../sheet/Template.tsx'
+import { printInstead } from '../sheet/paper.ts'
+import { mostSheets, Template, templateLayout } from '../sheet/Template.tsx'
 
 interface SlideButtonsProps {
   readonly name: string
@@ -20,7 +21,15 @@ interface SlideButtonsProps {
 export function SlideButtons({ name, title, sized }: SlideButtonsProps): ReactNode {
   const drawing = slideDrawing(sized, title)
   const template = templateDrawing(drawing)
-  const fits = templateFits(template)
+  const layout = templateLayout(template)
+  const sheets = layout.tiling?.tiles.length ?? 1
+  const printTemplate = (): void =>
+    void printInstead(<Template template={template} layout={layout} />, {
+      to: 'printer',
+      name: words.name(name),
+      landscape: layout.landscape,
+      notPrinted: words.notPrinted,
+    })
   return (
     <div className="jobButtons">
       <PrintButtons name={name} />
@@ -48,13 +57,17 @@ export function SlideButtons({ name, title, sized }: SlideButtonsProps): ReactNo
               }),
           },
           {
-            text: fits === null ? 'Template 1 : 1, too large for the paper' : 'Print template 1 : 1',
-            off: fits === null,
-            act: () => void printTemplate(template, `${name}, template`, fits ?? 'portrait'),
+            text: templateText(sheets),
+            off: sheets > mostSheets,
+            act: printTemplate,
           },
         ]}
       />
-      <Template />
     </div>
   )
+}
+
+function templateText(sheets: number): string {
+  if (sheets === 1) return words.print
+  return sheets > mostSheets ? words.tooMany(sheets) : words.printOn(sheets)
 }

@@ -1,0 +1,102 @@
+import { type ReactNode, useMemo } from 'react'
+import { changePitch } from '#shared/bench/pitchChange.ts'
+import type { BenchPitchChange, BenchReadings, BenchSlide } from '#shared/workbook/bench.ts'
+import { pitchChangeOf } from '#shared/workbook/benchJobs.ts'
+import { jobsOf } from '#shared/workbook/commands/benchCommands.ts'
+import type { Workbook } from '#shared/workbook/workbook.ts'
+import { useFit } from '../bench/readings/useFit.ts'
+import { PitchSheet } from '../bench/sheet/PitchSheet.tsx'
+import { ReadingsSheet } from '../bench/sheet/ReadingsSheet.tsx'
+import { InReport } from '../bench/sheet/Sheet.tsx'
+import { SlideSheet } from '../bench/sheet/SlideSheet.tsx'
+import { useSlide } from '../bench/slide/useSlide.ts'
+
+/** Number of jobs on the bench of a workbook. */
+export function jobCount(workbook: Workbook): number {
+  return (['slides', 'readings', 'pitchChanges'] as const).reduce(
+    (sum, list) => sum + jobsOf(workbook, list).length,
+    0,
+  )
+}
+
+/** Every job of the bench, its sheet on a page of its own; one that cannot be worked out says why. */
+export function BenchPart({ workbook }: { readonly workbook: Workbook }): ReactNode {
+  return (
+    <InReport value={true}>
+      {jobsOf(workbook, 'slides').map((slide) => (
+        <SlideJob key={slide.id} workbook={workbook} slide={slide} />
+      ))}
+      {jobsOf(workbook, 'readings').map((readings) => (
+        <ReadingsJob key={readings.id} workbook={workbook} readings={readings} />
+      ))}
+      {jobsOf(workbook, 'pitchChanges').map((change) => (
+        <PitchJob key={change.id} workbook={workbook} change={change} />
+      ))}
+    </InReport>
+  )
+}
+
+interface SlideJobProps {
+  readonly workbook: Workbook
+  readonly slide: BenchSlide
+}
+
+function SlideJob({ workbook, slide }: SlideJobProps): ReactNode {
+  const { placed, sized } = useSlide(workbook, slide)
+  if (placed.kind === 'unplaced') return <NoSheet name={slide.id} messages={[placed.message]} />
+  if (sized?.kind !== 'sized')
+    return <NoSheet name={slide.id} messages={sized?.findings.map(({ message }) => message) ?? []} />
+  const { design, loop } = placed
+  return <SlideSheet workbook={workbook} slide={slide} design={design} loop={loop} sized={sized} />
+}
+
+interface ReadingsJobProps {
+  readonly workbook: Workbook
+  readonly readings: BenchReadings
+}
+
+function ReadingsJob({ workbook, readings }: ReadingsJobProps): ReactNode {
+  const { placed, fit } = useFit(workbook, readings)
+  if (placed.kind === 'unplaced') return <NoSheet name={readings.id} messages={[placed.message]} />
+  if (fit?.kind !== 'fitted')
+    return <NoSheet name={readings.id} messages={fit?.findings.map(({ message }) => message) ?? []} />
+  return <ReadingsSheet workbook={workbook} readings={readings} design={placed.design} fit={fit} />
+}
+
+interface PitchJobProps {
+  readonly workbook: Workbook
+  readonly change: BenchPitchChange
+}
+
+function PitchJob({ workbook, change }: PitchJobProps): ReactNode {
+  const placed = useMemo(() => pitchChangeOf(workbook, change), [workbook, change])
+  if (placed.kind === 'unplaced') return <NoSheet name={change.id} messages={[placed.message]} />
+  const { design, job } = placed
+  const answer = changePitch(job)
+  return (
+    <PitchSheet
+      workbook={workbook}
+      change={change}
+      design={design}
+      openMm={job.openLengthMm}
+      answer={answer}
+    />
+  )
+}
+
+function NoSheet({
+  name,
+  messages,
+}: {
+  readonly name: string
+  readonly messages: readonly string[]
+}): ReactNode {
+  return (
+    <article className="benchSheet reportPage">
+      <h1>{name}</h1>
+      {messages.map((message) => (
+        <p key={message}>{message}</p>
+      ))}
+    </article>
+  )
+}

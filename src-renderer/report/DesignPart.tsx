@@ -1,0 +1,68 @@
+import type { ReactNode } from 'react'
+import { lengthText, plainFigure } from '#shared/quantity/figures.ts'
+import type { Workbook } from '#shared/workbook/workbook.ts'
+import { today } from '../bench/sheet/Sheet.tsx'
+import type { DerivedDesign } from '../state/derived.ts'
+import { useSettings } from '../state/settings.ts'
+import { loopsTable } from '../tables/loopsTable.ts'
+import { reportWords as words } from '../words/report.ts'
+import { PaperTable } from './PaperTable.tsx'
+
+/** What everything is measured against, as it heads the report. */
+export function ReportHead({ workbook }: { readonly workbook: Workbook }): ReactNode {
+  const { reference, air, notes } = workbook
+  const { temperament } = reference
+  const key = 'key' in temperament ? ` ${temperament.key}` : ''
+  const humidity = plainFigure(100 * air.relativeHumidity, 0)
+  const degrees = (celsius: number): string => `${plainFigure(celsius, Number.isInteger(celsius) ? 0 : 1)} °C`
+  return (
+    <header>
+      <h1>{words.heading(workbook.name)}</h1>
+      <dl className="sheetFacts">
+        <Fact name={words.date}>{today()}</Fact>
+        <Fact name={words.reference}>
+          {plainFigure(reference.a4Hz, Number.isInteger(reference.a4Hz) ? 0 : 1)} Hz
+        </Fact>
+        <Fact name={words.temperament}>{`${temperament.kind}${key}`}</Fact>
+        <Fact name={words.air}>{`${degrees(air.temperatureC)}, ${humidity} %`}</Fact>
+        {air.playingTemperatureC === undefined ? null : (
+          <Fact name={words.played}>{degrees(air.playingTemperatureC)}</Fact>
+        )}
+        {notes === undefined || notes === '' ? null : <Fact name={words.notes}>{notes}</Fact>}
+      </dl>
+    </header>
+  )
+}
+
+/** A design's instrument, valves and loops. */
+export function DesignPart({ derived }: { readonly derived: DerivedDesign }): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const { design, tables } = derived
+  const valves = design.valves.map(({ id, semitones }) =>
+    words.semitones(id, plainFigure(semitones, Number.isInteger(semitones) ? 0 : 2)),
+  )
+  return (
+    <section className="reportDesign">
+      <h2>{design.name}</h2>
+      <dl className="sheetFacts">
+        <Fact name={words.fundamental}>{`${plainFigure(design.instrument.fundamentalHz, 2)} Hz`}</Fact>
+        <Fact name={words.openLength}>{lengthText(tables.mainSlide.openMm, unit)}</Fact>
+        <Fact name={words.valves}>{valves.length === 0 ? words.noValves : valves.join(', ')}</Fact>
+      </dl>
+      {design.loops.length === 0 ? (
+        <p>{words.noLoops}</p>
+      ) : (
+        <PaperTable table={{ ...loopsTable(design, unit), title: words.loops }} />
+      )}
+    </section>
+  )
+}
+
+function Fact({ name, children }: { readonly name: string; readonly children: ReactNode }): ReactNode {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{children}</dd>
+    </div>
+  )
+}

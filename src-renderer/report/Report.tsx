@@ -1,0 +1,118 @@
+import { type ReactNode, useMemo } from 'react'
+import type { Workbook } from '#shared/workbook/workbook.ts'
+import { sheetWidthMm } from '../bench/sheet/paper.ts'
+import type { ChartModel } from '../curves/chartModel.ts'
+import { chartSvg } from '../curves/chartSvg.ts'
+import { curvesByFingering, curvesByNote } from '../curves/curveModels.ts'
+import { inksAt } from '../curves/inkOfTheme.ts'
+import { onLightPaper } from '../picture/lightPaper.ts'
+import { SvgText } from '../picture/SvgText.tsx'
+import type { DerivedDesign } from '../state/derived.ts'
+import { useSettings } from '../state/settings.ts'
+import { comparisonTable } from '../tables/comparisonTables.ts'
+import { chartTable, combinationsTable } from '../tables/curvesTables.ts'
+import { reportWords as words } from '../words/report.ts'
+import { BenchPart } from './BenchPart.tsx'
+import { DesignPart, ReportHead } from './DesignPart.tsx'
+import { FingeringSheet } from './FingeringSheet.tsx'
+import { PaperTable } from './PaperTable.tsx'
+import type { ReportPart } from './reportStore.ts'
+
+interface ReportProps {
+  readonly workbook: Workbook
+  readonly all: readonly DerivedDesign[]
+  readonly parts: ReadonlySet<ReportPart>
+}
+
+/** The report of a workbook on paper: the parts that were chosen, each on pages of its own. */
+export function Report({ workbook, all, parts }: ReportProps): ReactNode {
+  const { unit, spelling } = useSettings()
+  return (
+    <div className="onPaper report">
+      <Part>
+        <ReportHead workbook={workbook} />
+        {parts.has('designs') ? (
+          <>
+            <h2 className="reportPart">{words.designHeading}</h2>
+            {all.length === 0 ? <p>{words.noDesigns}</p> : null}
+            {all.map((derived) => (
+              <DesignPart key={derived.design.id} derived={derived} />
+            ))}
+          </>
+        ) : null}
+        {parts.has('comparison') && all.length > 0 ? (
+          <>
+            <h2 className="reportPart">{words.comparisonHeading}</h2>
+            <PaperTable table={comparisonTable(all, unit, spelling)} unitColumn={1} />
+          </>
+        ) : null}
+      </Part>
+      {parts.has('curves') && all.length > 0 ? <CurvesPart all={all} /> : null}
+      {parts.has('combinations')
+        ? all.map((derived) => <CombinationsPart key={derived.design.id} derived={derived} />)
+        : null}
+      {parts.has('chart')
+        ? all.map((derived) => (
+            <FingeringSheet key={derived.design.id} derived={derived} workbook={workbook.name} />
+          ))
+        : null}
+      {parts.has('bench') ? <BenchPart workbook={workbook} /> : null}
+    </div>
+  )
+}
+
+/** A part that runs over as many pages as it needs. */
+function Part({ children }: { readonly children: ReactNode }): ReactNode {
+  return (
+    <article className="benchSheet reportPage reportRun" style={{ width: `${sheetWidthMm}mm` }}>
+      {children}
+    </article>
+  )
+}
+
+/** More fingerings of one design are not printed. */
+const mostRows = 256
+
+function CombinationsPart({ derived }: { readonly derived: DerivedDesign }): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const table = combinationsTable(derived, unit)
+  const { rows } = table
+  return (
+    <Part>
+      {rows.length > mostRows ? <p>{words.firstOf(mostRows, rows.length)}</p> : null}
+      <PaperTable table={{ ...table, rows: rows.slice(0, mostRows) }} />
+    </Part>
+  )
+}
+
+function CurvesPart({ all }: { readonly all: readonly DerivedDesign[] }): ReactNode {
+  const { bandCents, spelling } = useSettings()
+  const first = all[0]?.design.id ?? null
+  const byFingering = useMemo(
+    () => curvesByFingering(all, first, 'usual', bandCents),
+    [all, first, bandCents],
+  )
+  const byNote = useMemo(
+    () => curvesByNote(all, first, spelling, bandCents),
+    [all, first, spelling, bandCents],
+  )
+  return (
+    <Part>
+      <h2 className="reportPart">{words.curvesHeading}</h2>
+      {[byFingering, byNote].map((model) => (
+        <figure key={model.title}>
+          <SvgText svg={drawn(model)} label={model.title} />
+          {model.leftOut === 0 ? null : <figcaption>{words.curvesLeftOut(model.leftOut)}</figcaption>}
+        </figure>
+      ))}
+      <PaperTable table={chartTable(byFingering, byFingering.heading)} />
+    </Part>
+  )
+}
+
+/** As wide as the sheet at 96 px an inch. */
+const chartPx = (sheetWidthMm / 25.4) * 96
+
+function drawn(model: ChartModel): string {
+  return onLightPaper(() => chartSvg(model, inksAt(document.body), { widthPx: chartPx, plotPx: 270 }))
+}
