@@ -4,6 +4,7 @@ import { boreScenes } from './boreScenes.ts'
 import { keepingScenes } from './keepingScenes.ts'
 import { lengthsScenes } from './lengthsScenes.ts'
 import { listenScenes } from './listenScenes.ts'
+import { outScenes } from './outScenes.ts'
 import { picturesScenes } from './picturesScenes.ts'
 
 /** One thing to look at: how to get there from the start page. */
@@ -187,4 +188,5 @@ export const scenes: readonly Scene[] = [
   ...boreScenes,
   ...picturesScenes,
   ...keepingScenes,
+  ...outScenes,
 ]

@@ -1,0 +1,71 @@
+import { readFileSync } from 'node:fs'
+import Papa from 'papaparse'
+import type { Page } from 'playwright-core'
+
+/** A file that the page hands to the browser when something is done. */
+export async function download(
+  page: Page,
+  act: () => Promise<void>,
+): Promise<{ name: string; content: Buffer }> {
+  const downloading = page.waitForEvent('download')
+  await act()
+  const file = await downloading
+  return { name: file.suggestedFilename(), content: readFileSync(await file.path()) }
+}
+
+/** Presses a button that saves a file. */
+export function saved(page: Page, button: string) {
+  return download(page, () => page.getByRole('button', { name: button, exact: true }).first().click())
+}
+
+/** A CSV file's headings and rows, as another library reads them. */
+export function csvRows(content: Buffer): {
+  headings: readonly string[]
+  rows: readonly (readonly string[])[]
+} {
+  const [headings = [], ...rows] = Papa.parse<string[]>(content.toString('utf8'), {
+    skipEmptyLines: true,
+  }).data
+  return { headings, rows }
+}
+
+/** From now on a print keeps what is on paper, for `paperAsPdf`; the program believes that it was printed. */
+export async function keepPrints(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    window.print = () => {
+      const paper = document.querySelector('.onPaper')
+      if (paper === null) return
+      for (const before of document.querySelectorAll('.kept')) before.remove()
+      const kept = paper.cloneNode(true) as HTMLElement
+      kept.classList.add('kept')
+      document.body.append(kept)
+      document.body.dataset.prints = String(Number(document.body.dataset.prints ?? 0) + 1)
+    }
+  })
+}
+
+/** What was printed last, on a paper. */
+export async function paperAsPdf(
+  page: Page,
+  format: 'A4' | 'Letter',
+  landscape = false,
+): Promise<Uint8Array> {
+  await page.locator('.kept').waitFor({ state: 'attached' })
+  await page.evaluate(() => {
+    for (const other of document.querySelectorAll('.onPaper:not(.kept)')) other.remove()
+  })
+  return page.pdf({ format, landscape })
+}
+
+/** How far anything that was printed reaches beyond the width of its sheet, px. */
+export function beyondSheet(page: Page): Promise<number> {
+  return page.locator('.kept .benchSheet').evaluateAll((sheets) =>
+    Math.max(
+      ...sheets.flatMap((sheet) => {
+        const { right } = sheet.getBoundingClientRect()
+        const boxes = [...sheet.querySelectorAll('*')].map((each) => each.getBoundingClientRect())
+        return boxes.filter(({ width }) => width > 0).map((box) => box.right - right)
+      }),
+    ),
+  )
+}
