@@ -32,6 +32,17 @@ export interface RowOutcome {
   readonly leftCents: number
   /** Its weighted error equals the largest: it holds the largest where it is. */
   readonly holdsLargest: boolean
+  /** Of a row whose errors come from another model: what its figures are the weighted mean of. */
+  readonly notes?: readonly NoteOutcome[]
+}
+
+/** One note of a row (a mode of a fingering, say), where another model than that of lengths has several. */
+export interface NoteOutcome {
+  readonly name: string
+  /** Among the notes of its row. */
+  readonly weight: number
+  readonly leftCents: number
+  readonly holdsLargest: boolean
 }
 
 /** A bound that holds the answer, and how much the objective would gain were it moved a millimetre outwards. */

@@ -11,8 +11,7 @@ import type { SoundedNote, Sounding } from './sounding.ts'
 
 const mostRounds = 30
 const mostHalvings = 6
-/** A step shorter than this, mm, ends the search; so does a gain below this, cents. */
-const stillMm = 1e-3
+/** A gain below this, cents, ends the search. */
 const stillCents = 1e-4
 /** A gain below this, cents, may be hidden by what a model's own figures are off. */
 const hiddenCents = 0.01
@@ -48,10 +47,10 @@ export function solveSounding(
     if (found.kind === 'failed') return { status: 'programFailed', reason: found.reason }
     const next = nextPlace(prepared, sounding, place, found.point)
     if (next === null) return answerAt(prepared, place, atItsBest(place, found.point), found)
-    const movedMm = farthest(place.point, next.point) * prepared.model.unitMm
-    const gainCents = place.objectiveCents - next.objectiveCents
+    // What gains next to nothing is left, so that asking again from the answer moves nothing.
+    if (place.objectiveCents - next.objectiveCents < stillCents)
+      return answerAt(prepared, place, 'converged', found)
     place = next
-    if (movedMm < stillMm || gainCents < stillCents) return answerAt(prepared, place, 'converged', found)
   }
   return answerAt(prepared, place, 'stopped', { pulls: [] })
 }
@@ -99,10 +98,6 @@ function nextPlace(
     if (!('refusal' in place) && place.objectiveCents < from.objectiveCents) return place
   }
   return null
-}
-
-function farthest(a: Float64Array, b: Float64Array): number {
-  return a.reduce((most, value, at) => Math.max(most, Math.abs(value - b[at]!)), 0)
 }
 
 function answerAt(

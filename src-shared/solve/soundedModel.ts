@@ -91,6 +91,12 @@ export function gathered<Found extends LengthsAndErrors>(
       errorCents,
       leftCents: mean((outcome) => outcome.leftCents),
       holdsLargest: own.some(({ outcome }) => outcome.holdsLargest),
+      notes: own.map(({ note, outcome: { leftCents, holdsLargest } }) => ({
+        name: note.name,
+        weight: note.weight,
+        leftCents,
+        holdsLargest,
+      })),
     }
   })
   return { ...found, rows }
