@@ -9,26 +9,21 @@ import { weighedTable } from '../tables/lengthsTables.ts'
 import { TableOut } from '../tables/TableOut.tsx'
 import { titles } from '../words/tableHeadings.ts'
 import { weightFigure } from './CountedFingerings.tsx'
-import { leftByFingering, presentRoutes } from './played.ts'
 import { fingeringWords, shownFingerings } from './shownFingerings.ts'
 import type { Proposal } from './useProposal.ts'
-import type { Question } from './useQuestion.ts'
 
 interface FingeringTableProps {
   readonly derived: DerivedDesign
-  readonly question: Question | null
+  /** Errors as it stands, by fingering. */
+  readonly present: ReadonlyMap<string, number>
   readonly proposal: Proposal | null
 }
 
 /** The chart's data as a table, with the weight of each fingering and which of them hold the proposal. */
-export function FingeringTable({ derived, question, proposal }: FingeringTableProps): ReactNode {
+export function FingeringTable({ derived, present, proposal }: FingeringTableProps): ReactNode {
   const weights = useLengths((state) => state.weights)
   const openFree = useLengths((state) => state.openFree)
   const band = useSettings((settings) => settings.bandCents)
-  const present = useMemo(
-    () => leftByFingering(presentRoutes(derived), question?.counted ?? []),
-    [derived, question],
-  )
   const proposed = useMemo(() => new Map(proposal?.lengths.rows.map((row) => [row.name, row])), [proposal])
   return (
     <div className="tableFrame">

@@ -7,7 +7,8 @@ import type { DerivedDesign } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
 import { select, useView } from '../state/viewStore.ts'
-import { leftByFingering, presentRoutes, proposedRoutes } from './played.ts'
+import { aimWords } from '../words/lengthsAim.ts'
+import { proposedCents } from './present.ts'
 import { shownFingerings } from './shownFingerings.ts'
 import type { Proposal } from './useProposal.ts'
 import type { Question } from './useQuestion.ts'
@@ -18,19 +19,22 @@ export const proposedLook = 6
 interface ProposalChartProps {
   readonly derived: DerivedDesign
   readonly question: Question | null
+  /** Errors as it stands, by fingering. */
+  readonly present: ReadonlyMap<string, number>
   readonly proposal: Proposal | null
   readonly bands: readonly ToleranceBand[] | null
 }
 
 /** The design's errors as it stands, and over them those of the proposal. */
-export function ProposalChart({ derived, question, proposal, bands }: ProposalChartProps): ReactNode {
+export function ProposalChart(props: ProposalChartProps): ReactNode {
+  const { derived, question, present, proposal, bands } = props
   const bandCents = useSettings((settings) => settings.bandCents)
   const weights = useLengths((state) => state.weights)
   const shownBand = useLengths((state) => state.doubt.shown)
   const selection = useView((state) => state.selection)
   const model = useMemo(
-    () => withDoubt(chartOf(derived, question, proposal, weights, bandCents), bands, shownBand),
-    [derived, question, proposal, weights, bandCents, bands, shownBand],
+    () => withDoubt(chartOf({ derived, question, present, proposal }, weights, bandCents), bands, shownBand),
+    [derived, question, present, proposal, weights, bandCents, bands, shownBand],
   )
   const designId = derived.design.id
   const { categories } = model
@@ -68,22 +72,13 @@ export function ProposalChart({ derived, question, proposal, bands }: ProposalCh
 }
 
 function chartOf(
-  derived: DerivedDesign,
-  question: Question | null,
-  proposal: Proposal | null,
+  { derived, question, present, proposal }: Omit<ProposalChartProps, 'bands'>,
   weights: ReadonlyMap<string, number>,
   bandCents: number,
 ): ChartModel {
   const shown = shownFingerings(derived)
   const counted = question?.counted ?? []
-  const present = leftByFingering(presentRoutes(derived), counted)
-  const proposed =
-    proposal === null
-      ? null
-      : leftByFingering(
-          proposedRoutes(proposal.question.problem, proposal.lengths),
-          proposal.question.counted,
-        )
+  const proposed = proposal === null ? null : proposedCents(proposal)
   const line = (name: string, series: number, cents: ReadonlyMap<string, number>) => ({
     id: name,
     name,
@@ -92,7 +87,7 @@ function chartOf(
     notes: shown.map(() => null),
   })
   return {
-    title: counted.length === 0 ? 'Error by fingering' : 'What moved slides leave of the error, by fingering',
+    title: titleOf(question, counted.length > 0),
     categories: shown.map(({ name }) => ({ key: name, label: name })),
     bandCents,
     series: [
@@ -100,6 +95,11 @@ function chartOf(
       ...(proposed === null ? [] : [line('proposed', derived.series + proposedLook, proposed)]),
     ],
   }
+}
+
+function titleOf(question: Question | null, slidesCount: boolean): string {
+  if (question !== null && question.bore !== null) return aimWords.chartTitle
+  return slidesCount ? 'What moved slides leave of the error, by fingering' : 'Error by fingering'
 }
 
 function withDoubt(

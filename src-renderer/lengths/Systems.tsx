@@ -7,6 +7,7 @@ import { type DerivedDesign, useVisible } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
 import { systemsTable } from '../tables/lengthsTables.ts'
 import { TableOut } from '../tables/TableOut.tsx'
+import { aimWords } from '../words/lengthsAim.ts'
 import { titles } from '../words/tableHeadings.ts'
 import type { LengthsWork } from '../worker/lengthsWorker.ts'
 import { useWork, type Worked } from '../worker/useWork.ts'
@@ -40,6 +41,7 @@ interface SystemRow {
 function SystemTable(): ReactNode {
   const visible = useVisible()
   const objective = useLengths((state) => state.objective)
+  const aim = useLengths((state) => state.aim)
   const asked = useQuestions(visible)
   const questions = useMemo(() => asked.flatMap((each) => ('refusals' in each ? [] : [each])), [asked])
   const worked = useWork('systems', questions, solveEach)
@@ -73,7 +75,7 @@ function SystemTable(): ReactNode {
       </table>
       <p className="soft">
         Weights go by the name of a fingering and hold for every design; a design's own loops are free unless
-        said otherwise.
+        said otherwise.{aim === 'resonances' ? ` ${aimWords.systemsByLengths}` : ''}
       </p>
       <Beaten rows={rows} figure={figure} objective={objective} />
     </>

@@ -1,7 +1,7 @@
-import { type ReactNode, useMemo, useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { centsBetween } from '#shared/pitch/cents.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
-import type { HoldingBound } from '#shared/solve/lengthAnswer.ts'
+import type { HoldingBound, RowOutcome } from '#shared/solve/lengthAnswer.ts'
 import { takeLengths } from '#shared/workbook/commands/lengthCommands.ts'
 import { lengthFigure } from '../fields/LengthField.tsx'
 import { tryRun } from '../fields/refusal.ts'
@@ -9,34 +9,30 @@ import type { DerivedDesign } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
 import { endBurst } from '../state/workbookStore.ts'
-import { leftByFingering, presentRoutes, type Reached, reachedBy } from './played.ts'
+import { aimWords } from '../words/lengthsAim.ts'
+import type { Reached } from './played.ts'
 import { loopName } from './refusalWords.ts'
 import { fingeringWords } from './shownFingerings.ts'
 import type { Proposal } from './useProposal.ts'
-import type { Question } from './useQuestion.ts'
 
 interface VerdictProps {
   readonly derived: DerivedDesign
-  readonly question: Question | null
+  /** What the design reaches as it stands; `null` while nobody knows. */
+  readonly now: Reached | null
+  readonly waiting: boolean
   readonly proposal: Proposal | null
   readonly words: readonly string[]
 }
 
 /** What the proposal is worth, what holds it, and whether it is taken. */
-export function Verdict({ derived, question, proposal, words }: VerdictProps): ReactNode {
+export function Verdict({ derived, now, waiting, proposal, words }: VerdictProps): ReactNode {
   const [refused, setRefused] = useState<string | null>(null)
   const left = useLengths((state) => state.left)
-  const now = useMemo(
-    () =>
-      question === null
-        ? null
-        : reachedBy(question.problem, leftByFingering(presentRoutes(derived), question.counted)),
-    [derived, question],
-  )
   const stands = proposal !== null && standsAt(derived, proposal)
   return (
     <div className="verdict" aria-live="polite">
       {now === null ? null : <Figures now={now} proposal={proposal} />}
+      {waiting ? <p className="soft">{aimWords.working}</p> : null}
       {words.map((sentence) => (
         <p key={sentence} className={proposal === null ? 'slip' : 'soft'}>
           {sentence}
@@ -128,7 +124,7 @@ function Figures({
           <td>
             {signedCents(now.largestCents)}
             {now.largestAt === null || Math.abs(now.largestCents) < 0.05 ? null : (
-              <i> at {fingeringWords(now.largestAt)}</i>
+              <i> at {noteWords(now.largestAt, now.largestNote ?? null)}</i>
             )}
           </td>
           <td>{proposal === null ? '–' : <b>{plainFigure(proposal.lengths.largestCents, 1)}</b>}</td>
@@ -148,7 +144,7 @@ function Holding({
   const unit = useSettings((settings) => settings.unit)
   const rows = proposal.lengths.rows.filter(({ holdsLargest }) => holdsLargest)
   const bounds = proposal.solution?.heldByBounds ?? []
-  const named = rows.map(({ name, leftCents }) => `${fingeringWords(name)} (${signedCents(leftCents)})`)
+  const named = rows.flatMap(holderWords)
   return (
     <>
       {named.length === 0 || proposal.lengths.largestCents < 0.05 ? null : (
@@ -170,6 +166,18 @@ function Holding({
       ))}
     </>
   )
+}
+
+/** What holds the largest in a row: the row itself, or some of its notes. */
+function holderWords({ name, leftCents, notes }: RowOutcome): readonly string[] {
+  if (notes === undefined) return [`${fingeringWords(name)} (${signedCents(leftCents)})`]
+  return notes
+    .filter(({ holdsLargest }) => holdsLargest)
+    .map((note) => `${noteWords(name, note.name)} (${signedCents(note.leftCents)})`)
+}
+
+function noteWords(fingering: string, note: string | null): string {
+  return note === null ? fingeringWords(fingering) : aimWords.heard(fingeringWords(fingering), note)
 }
 
 /** A bound that holds, and what a millimetre of it is worth. */

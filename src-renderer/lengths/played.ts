@@ -68,6 +68,8 @@ export interface Reached {
   readonly largestCents: number
   /** `null` when nothing counts. */
   readonly largestAt: string | null
+  /** The note of it, where a fingering has several. */
+  readonly largestNote?: string | null
 }
 
 /** What some lengths reach over the rows that count. */

@@ -1,6 +1,7 @@
 import type { LengthAnswer } from '#shared/solve/lengthAnswer.ts'
 import type { LengthRefusal } from '#shared/solve/lengthRefusal.ts'
 import type { DerivedDesign } from '../state/derived.ts'
+import { aimWords } from '../words/lengthsAim.ts'
 
 /** What an answer has to be told in words: why there are no lengths, or what to know about them. */
 export function answerWords(answer: LengthAnswer, derived: DerivedDesign): readonly string[] {
@@ -37,6 +38,8 @@ function sentence({ kind, path, found, expected }: LengthRefusal, derived: Deriv
       return `${capital(part)} is tied in a circle. A tie must end at a loop that is free or held.`
     case 'routeVanishes':
       return `These choices leave ${part} no tube at all: found ${shortened(found)}, expected ${expected}.`
+    case 'notSounded':
+      return aimWords.notSounded(shortened(found), shortened(expected))
     case 'outOfRange':
       return path.endsWith('.reach')
         ? `The slides' travel is more than the route of ${part} holds: found ${shortened(found)}, expected ${shortened(expected)}.`

@@ -4,15 +4,19 @@ import type { LengthAnswer, LengthSolution, LengthsAndErrors } from '#shared/sol
 import type { TradeOff } from '#shared/solve/tradeOff.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
-import type { LengthsWork } from '../worker/lengthsWorker.ts'
+import type { LengthsWork, SoundedAnswer } from '../worker/lengthsWorker.ts'
 import { useSettled } from '../worker/useSettled.ts'
 import { useWork, type Worked } from '../worker/useWork.ts'
+import { type Present, presentOf } from './present.ts'
 import { answerWords, refusalWords } from './refusalWords.ts'
 import { type Question, useQuestions } from './useQuestion.ts'
 
 /** What stands on the page: the question, what is proposed, and what there is to say when nothing is. */
 export interface Proposing {
   readonly question: Question | null
+  readonly present: Present
+  /** The resonances are being worked out, and there is nothing of them to show yet. */
+  readonly waiting: boolean
   /** Lengths on show: the objective's own, or those walked to on the trade curve. `null` while there are none. */
   readonly proposal: Proposal | null
   /** Plain sentences about why there is no proposal, or what to know about it. */
@@ -37,8 +41,8 @@ const tradePoints = 9
 /** The curve is found when choosing pauses, so that no proposal waits for the curve of the one before, ms. */
 const tradePauseMs = 200
 
-const solve = async (worker: Remote<LengthsWork>, { problem }: Question): Promise<LengthAnswer> =>
-  worker.solve(problem)
+const solve = async (worker: Remote<LengthsWork>, { problem, bore }: Question): Promise<SoundedAnswer> =>
+  bore === null ? { answer: await worker.solve(problem), now: null } : worker.solveBore(problem, bore)
 const trade = async (worker: Remote<LengthsWork>, { problem }: Question): Promise<TradeOff> =>
   worker.trade(problem, tradePoints)
 
@@ -48,27 +52,37 @@ export function useProposal(derived: DerivedDesign): Proposing {
   const question = 'refusals' in asked ? null : asked
   const walkedTo = useLengths((state) => state.walkedTo)
   const left = useLengths((state) => state.left)
-  const solved = useWork('proposal', question, solve)
-  const traded = useWork('trade', useSettled(question, tradePauseMs), trade)
-  const points = pointsOf(traded)
+  const worked = useWork('proposal', question, solve)
+  const solved = worked !== null && question !== null && isOfKind(worked.question, question) ? worked : null
+  const settled = useSettled(question, tradePauseMs)
+  // Between two sets of lengths that suit the resonances there is no curve.
+  const traded = useWork('trade', settled?.bore === null ? settled : null, trade)
+  const heard = solved === null || 'failure' in solved ? null : solved.answer.now
+  const present = useMemo(() => presentOf(derived, question, heard), [derived, question, heard])
   const isCurrent = traded?.question === question
+  const points = question?.bore === null ? pointsOf(traded) : []
   const tradeNow = { trade: points, tradeIsCurrent: isCurrent }
+  const base = { question, present, waiting: false, proposal: null }
   if (question === null) {
     const refusals = 'refusals' in asked ? asked.refusals : []
-    return { question, proposal: null, words: refusalWords(refusals, derived), ...noTrade }
+    return { ...base, words: refusalWords(refusals, derived), ...noTrade }
   }
-  if (solved === null || solved.question.derived.design.id !== derived.design.id) {
-    return { question, proposal: null, words: [], ...tradeNow }
-  }
+  if (solved === null) return { ...base, waiting: question.bore !== null, words: [], ...tradeNow }
   if ('failure' in solved) {
-    return { question, proposal: null, words: [`The solver could not be run: ${solved.failure}`], ...noTrade }
+    return { ...base, words: [`The solver could not be run: ${solved.failure}`], ...noTrade }
   }
-  const words = answerWords(solved.answer, derived)
-  const solution = solutionOf(solved.answer)
+  const words = answerWords(solved.answer.answer, derived)
+  const solution = solutionOf(solved.answer.answer)
   const walked = walkedTo === null || !isCurrent ? undefined : points[walkedTo]
   const own = solution === null ? null : { question: solved.question, lengths: solution, solution }
   const shown = walked === undefined ? own : { question, lengths: walked, solution: null }
-  return { question, proposal: left ? null : shown, words, ...tradeNow }
+  return { ...base, proposal: left ? null : shown, words, ...tradeNow }
+}
+
+/** Whether an earlier question may stand in for a later one: it is of the same design and aims at the same. */
+function isOfKind(earlier: Question, later: Question): boolean {
+  const sameDesign = earlier.derived.design.id === later.derived.design.id
+  return sameDesign && (earlier.bore === null) === (later.bore === null)
 }
 
 function solutionOf(answer: LengthAnswer): LengthSolution | null {

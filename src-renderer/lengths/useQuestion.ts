@@ -3,8 +3,11 @@ import { chosenProblem } from '#shared/solve/lengthChoices.ts'
 import type { LengthProblem } from '#shared/solve/lengthProblem.ts'
 import type { LengthRefusal } from '#shared/solve/lengthRefusal.ts'
 import type { MovableSlide } from '#shared/solve/slideMovement.ts'
+import { type BoreInput, boreInput } from '#shared/workbook/boreInput.ts'
+import type { WorkbookAir } from '#shared/workbook/workbook.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { type LengthsState, useLengths } from '../state/lengthsStore.ts'
+import { useWorkbook } from '../state/workbookStore.ts'
 import { designToSolve, movedSlides } from './played.ts'
 
 /** What the solver is asked about one design. */
@@ -13,17 +16,19 @@ export interface Question {
   readonly problem: LengthProblem
   /** Slides whose reach is counted; none unless that was chosen. */
   readonly counted: readonly MovableSlide[]
+  /** The bore whose resonances are aimed at; `null` when it is the lengths. */
+  readonly bore: BoreInput | null
 }
 
 export type Asked = Question | { readonly refusals: readonly LengthRefusal[] }
 
 type Chosen = Pick<
   LengthsState,
-  'objective' | 'openFree' | 'openEnds' | 'weights' | 'freedoms' | 'moved' | 'reachCounts'
+  'aim' | 'objective' | 'openFree' | 'openEnds' | 'weights' | 'freedoms' | 'moved' | 'reachCounts'
 >
 
 /** The question about a design under the page's choices. */
-export function questionOf(derived: DerivedDesign, chosen: Chosen): Asked {
+export function questionOf(derived: DerivedDesign, chosen: Chosen, air: WorkbookAir | undefined): Asked {
   const { id } = derived.design
   const { lowestMm, highestMm } = chosen.openEnds
   const counted = chosen.reachCounts ? movedSlides(derived, chosen.moved.get(id)) : []
@@ -40,11 +45,14 @@ export function questionOf(derived: DerivedDesign, chosen: Chosen): Asked {
     weights: chosen.weights,
     slides: counted,
   })
-  return 'refusals' in problem ? problem : { derived, problem, counted }
+  const bore = chosen.aim === 'lengths' || air === undefined ? null : boreInput({ air }, derived.design)
+  return 'refusals' in problem ? problem : { derived, problem, counted, bore }
 }
 
 /** The questions about some designs, the same objects while nothing in them changes. */
 export function useQuestions(designs: readonly DerivedDesign[]): readonly Asked[] {
+  const air = useWorkbook((state) => state.workbook?.air)
+  const aim = useLengths((state) => state.aim)
   const objective = useLengths((state) => state.objective)
   const openFree = useLengths((state) => state.openFree)
   const openEnds = useLengths((state) => state.openEnds)
@@ -53,7 +61,7 @@ export function useQuestions(designs: readonly DerivedDesign[]): readonly Asked[
   const moved = useLengths((state) => state.moved)
   const reachCounts = useLengths((state) => state.reachCounts)
   return useMemo(() => {
-    const chosen = { objective, openFree, openEnds, weights, freedoms, moved, reachCounts }
-    return designs.map((derived) => questionOf(derived, chosen))
-  }, [designs, objective, openFree, openEnds, weights, freedoms, moved, reachCounts])
+    const chosen = { aim, objective, openFree, openEnds, weights, freedoms, moved, reachCounts }
+    return designs.map((derived) => questionOf(derived, chosen, air))
+  }, [designs, air, aim, objective, openFree, openEnds, weights, freedoms, moved, reachCounts])
 }

@@ -8,12 +8,14 @@ import { LoopTable } from '../lengths/LoopTable.tsx'
 import { PlayedSlides } from '../lengths/PlayedSlides.tsx'
 import { ProposalChart } from '../lengths/ProposalChart.tsx'
 import { movedSlides, presentRoutes, proposedRoutes, slidesOf } from '../lengths/played.ts'
+import { modesAimedAt } from '../lengths/present.ts'
 import { Systems } from '../lengths/Systems.tsx'
 import { TradeCurve } from '../lengths/TradeCurve.tsx'
 import { useProposal } from '../lengths/useProposal.ts'
 import { Verdict } from '../lengths/Verdict.tsx'
 import { type DerivedDesign, useSelectedDesign } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
+import { aimWords } from '../words/lengthsAim.ts'
 
 /** Lengths found for the selected design: what is asked, what is proposed, and how exactly it must be made. */
 export function Lengths(): ReactNode {
@@ -22,7 +24,7 @@ export function Lengths(): ReactNode {
 }
 
 function LengthsOf({ derived }: { readonly derived: DerivedDesign }): ReactNode {
-  const { question, proposal, words, trade, tradeIsCurrent } = useProposal(derived)
+  const { question, present, waiting, proposal, words, trade, tradeIsCurrent } = useProposal(derived)
   const doubt = useDoubt()
   const moved = useLengths((state) => state.moved.get(derived.design.id))
   const routes = useMemo(
@@ -40,15 +42,30 @@ function LengthsOf({ derived }: { readonly derived: DerivedDesign }): ReactNode 
         <h1>Lengths</h1>
         <span className="soft captionOf">found for {derived.design.name}</span>
       </div>
-      <Choices />
+      <Choices derived={derived} />
       <CountedFingerings derived={derived} />
-      <ProposalChart derived={derived} question={question} proposal={proposal} bands={bands} />
+      {question === null || question.bore === null ? null : (
+        <p className="soft">{aimWords.explained(modesAimedAt(question.bore))}</p>
+      )}
+      <ProposalChart
+        derived={derived}
+        question={question}
+        present={present.cents}
+        proposal={proposal}
+        bands={bands}
+      />
       <div className="verdictAndTrade">
-        <Verdict derived={derived} question={question} proposal={proposal} words={words} />
+        <Verdict
+          derived={derived}
+          now={present.reached}
+          waiting={waiting}
+          proposal={proposal}
+          words={words}
+        />
         <TradeCurve points={trade} isCurrent={tradeIsCurrent} />
       </div>
       <LoopTable derived={derived} proposal={proposal} />
-      <FingeringTable derived={derived} question={question} proposal={proposal} />
+      <FingeringTable derived={derived} present={present.cents} proposal={proposal} />
       <Doubt derived={derived} routes={routes} bands={bands} ofProposal={proposal !== null} />
       <PlayedSlides
         derived={derived}

@@ -1,8 +1,13 @@
 import { create } from 'zustand'
 import type { LengthObjective, LoopFreedom } from '#shared/solve/lengthProblem.ts'
 
+/** Whose errors are made least: those of the length model, or those of the bore's resonances. */
+export type LengthsAim = 'lengths' | 'resonances'
+
 /** What is chosen on the Lengths page. It lies outside the workbook and begins anew with another one. */
 export interface LengthsState {
+  /** A design without a bore is found by lengths, whatever is chosen. */
+  readonly aim: LengthsAim
   readonly objective: LengthObjective
   readonly openFree: boolean
   /** Ends of the open route's change, mm of tube, when it is free. */
@@ -40,6 +45,7 @@ export interface DoubtChoices {
 export const mainSlideId = ''
 
 const fresh: LengthsState = {
+  aim: 'lengths',
   objective: 'rms',
   openFree: false,
   openEnds: {},

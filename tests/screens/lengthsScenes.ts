@@ -53,6 +53,15 @@ export const lengthsScenes: readonly Scene[] = [
     },
   },
   {
+    name: 'lengths-resonances',
+    set: async (page) => {
+      await lengthsOf(page, /Bass in F/)
+      await page.getByRole('button', { name: 'resonances', exact: true }).click()
+      await page.getByRole('button', { name: 'largest', exact: true }).click()
+      await page.getByText('The largest is held by').getByText('mode 2').first().waitFor()
+    },
+  },
+  {
     name: 'lengths-refused',
     set: async (page) => {
       await lengthsOf(page, /Alto in E/)
