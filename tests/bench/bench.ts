@@ -4,6 +4,7 @@ import type { Figure } from './figure.ts'
 import { measureFiles } from './files.ts'
 import { referenceMs } from './reference.ts'
 import { measureSolve } from './solve.ts'
+import { measureSoundedLengths } from './soundedLengths.ts'
 import { measureTables } from './tables.ts'
 import { measureWindow } from './window.ts'
 
@@ -14,6 +15,7 @@ const groups: readonly (readonly [string, () => Promise<readonly Figure[]> | rea
   ['Bench', measureBenchJobs],
   ['Bore', benchBore],
   ['Files', measureFiles],
+  ['Lengths for resonances', measureSoundedLengths],
   ['Window', measureWindow],
 ]
 
