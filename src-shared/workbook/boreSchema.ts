@@ -9,9 +9,40 @@ const mostTerms = 40
 
 const name = named('a section name').optional()
 
-const point = z.tuple([numberWithin(-longestMm, longestMm, ' mm'), diameterMm], {
-  error: 'a distance and a diameter, mm',
-})
+interface BrokenPoint {
+  readonly path: number[]
+  readonly message: string
+}
+
+/** A measured profile may have a hundred thousand points, and is looked at with every edit: one plain loop. */
+function brokenPoint(points: readonly unknown[]): BrokenPoint | null {
+  if (points.length < 2) return { path: [], message: 'two points or more' }
+  if (points.length > mostPoints) return { path: [], message: `at most ${mostPoints} points` }
+  for (let i = 0; i < points.length; i++) {
+    const point = points[i]
+    if (!Array.isArray(point) || point.length !== 2)
+      return { path: [i], message: 'a distance and a diameter, mm' }
+    const part = coordinates.findIndex(({ least, most }, at) => !isWithin(point[at], least, most))
+    if (part >= 0) return { path: [i, part], message: coordinates[part]!.message }
+  }
+  return null
+}
+
+const coordinates = [
+  { least: -longestMm, most: longestMm, message: `a number from ${-longestMm} to ${longestMm} mm` },
+  { least: 0.1, most: 2000, message: 'a number from 0.1 to 2000 mm' },
+]
+
+function isWithin(value: unknown, least: number, most: number): boolean {
+  return typeof value === 'number' && value >= least && value <= most
+}
+
+const points = z
+  .custom<unknown[]>((value) => Array.isArray(value), { error: 'a list of points' })
+  .superRefine((value, context) => {
+    const broken = brokenPoint(value)
+    if (broken !== null) context.addIssue({ code: 'custom', ...broken })
+  })
 
 const section = z.discriminatedUnion(
   'kind',
@@ -37,10 +68,7 @@ const section = z.discriminatedUnion(
     z.looseObject({
       kind: z.literal('profile'),
       name,
-      points: z
-        .array(point, { error: 'a list of points' })
-        .min(2, 'two points or more')
-        .max(mostPoints, `at most ${mostPoints} points`),
+      points,
     }),
   ],
   { error: 'a section: cup, cylinder, cone, valves, bell or profile' },
