@@ -49,7 +49,7 @@ export const SectionRow = memo(function SectionRow(props: SectionRowProps): Reac
             labelHidden
             lengthMm={section.lengthMm}
             stepMm={0.5}
-            width={7}
+            width={6}
             take={set('lengthMm')}
           />
         ) : section.kind === 'profile' ? (
@@ -120,7 +120,7 @@ interface DiameterProps {
 }
 
 function Diameter({ label, mm, take }: DiameterProps): ReactNode {
-  return <LengthField label={label} labelHidden lengthMm={mm} digits={2} stepMm={0.1} width={7} take={take} />
+  return <LengthField label={label} labelHidden lengthMm={mm} digits={2} stepMm={0.1} width={6} take={take} />
 }
 
 function ProfileLength({ section }: { readonly section: DesignSection }): ReactNode {

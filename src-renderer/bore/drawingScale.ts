@@ -35,7 +35,7 @@ export interface MovableJoint {
 export const besidePx = 16
 const abovePx = 24
 const belowPx = 30
-const mostStretchedPx = 150
+const mostStretchedPx = 220
 const stretches = [20, 15, 10, 8, 6, 5, 4, 3, 2]
 
 /** The drawing of a bore over a width, to scale or with diameters stretched as far as there is room. */

@@ -5,18 +5,22 @@ async function bore(page: Page, title: RegExp): Promise<void> {
   await page.getByRole('button', { name: title }).click()
   await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
   await page.getByRole('tab', { name: 'Bore' }).click()
+}
+
+/** A design without a bore. */
+async function noBore(page: Page): Promise<void> {
+  await bore(page, /Alto in E/)
   await page.getByRole('heading', { name: 'No bore yet' }).waitFor()
 }
 
-/** A design with the low starting bore. */
-async function lowBore(page: Page): Promise<void> {
+/** A design with a bore. */
+async function fullBore(page: Page): Promise<void> {
   await bore(page, /Bass in F/)
-  await page.getByRole('button', { name: /^Low instrument/ }).click()
   await page.locator('.modelsSays').waitFor()
 }
 
 async function picture(page: Page, name: string, table = false): Promise<void> {
-  await lowBore(page)
+  await fullBore(page)
   await page.getByRole('button', { name, exact: true }).click()
   for (const fingering of ['1', '1-2', '4']) {
     await page.locator('.overlays').getByRole('button', { name: fingering, exact: true }).click()
@@ -39,11 +43,11 @@ const slippedProfile = [
 ].join('\n')
 
 export const boreScenes: readonly Scene[] = [
-  { name: 'bore-empty', set: (page) => bore(page, /Bass in F/) },
+  { name: 'bore-empty', set: noBore },
   {
     name: 'bore-paste',
     set: async (page) => {
-      await bore(page, /Bass in F/)
+      await noBore(page)
       await page.getByRole('textbox', { name: 'Distance and diameter' }).fill(slippedProfile)
       await page.getByRole('alert').waitFor()
       await page.getByRole('alert').scrollIntoViewIfNeeded()
@@ -52,14 +56,14 @@ export const boreScenes: readonly Scene[] = [
   {
     name: 'bore',
     set: async (page) => {
-      await lowBore(page)
+      await fullBore(page)
       await page.getByRole('button', { name: 'diameters stretched' }).click()
     },
   },
   {
     name: 'bore-models',
     set: async (page) => {
-      await lowBore(page)
+      await fullBore(page)
       await page.getByRole('button', { name: 'the difference' }).click()
       await page.getByRole('button', { name: 'Table', exact: true }).click()
       await page.locator('.borePictures').evaluate((place) => place.scrollIntoView())
@@ -73,7 +77,7 @@ export const boreScenes: readonly Scene[] = [
   {
     name: 'bore-sections',
     set: async (page) => {
-      await lowBore(page)
+      await fullBore(page)
       await page
         .getByRole('textbox', { name: 'Name of section 7' })
         .fill('the branch that was soldered twice')
@@ -83,9 +87,9 @@ export const boreScenes: readonly Scene[] = [
   {
     name: 'bore-fit',
     set: async (page) => {
-      await lowBore(page)
+      await fullBore(page)
       await page.locator('.fold', { hasText: 'Fit to targets' }).locator('summary').click()
-      await page.getByRole('checkbox', { name: 'flare of bell 8' }).check()
+      await page.getByRole('checkbox', { name: 'flare of bell' }).check()
       await page.getByRole('button', { name: 'Fit', exact: true }).click()
       await page.getByRole('region', { name: 'Fitted' }).waitFor()
       await page.getByRole('region', { name: 'Fitted' }).scrollIntoViewIfNeeded()
