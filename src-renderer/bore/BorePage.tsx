@@ -1,4 +1,4 @@
-import { type ReactNode, useDeferredValue, useMemo, useState } from 'react'
+import { type ReactNode, useMemo, useState } from 'react'
 import type { Bore } from '#shared/workbook/bore.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { BoreDrawing } from './BoreDrawing.tsx'
@@ -29,7 +29,6 @@ export function BorePage({ derived, bore }: BorePageProps): ReactNode {
       }),
     [listed, names],
   )
-  const calm = useDeferredValue(bore)
   if (shownBore === null) return null
   return (
     <>
@@ -39,7 +38,7 @@ export function BorePage({ derived, bore }: BorePageProps): ReactNode {
       <div className="boreColumns">
         <Pictures bore={shownBore} shown={shown} designId={design.id} />
         <div className="boreEditor">
-          <SectionList designId={design.id} sections={calm.sections} />
+          <SectionList designId={design.id} sections={bore.sections} />
           {shownBore.answer === null ? null : <Slices slicing={shownBore.answer.slicing} />}
           <FitFold design={design} bore={bore} input={shownBore.input} answer={shownBore.answer} />
         </div>

@@ -50,7 +50,8 @@ export function BoreStatus({ bore, again }: BoreStatusProps): ReactNode {
   )
 }
 
-function Working(): ReactNode {
+/** Says that work goes on and how far it has come, and lets a person give it up. */
+export function Working(): ReactNode {
   const progress = useBoreProgress((state) => state.progress)
   const known = progress !== null && progress.done < progress.of ? progress : null
   return (

@@ -39,7 +39,7 @@ export const SectionList = memo(function SectionList({ designId, sections }: Sec
               <th scope="col">{boreWords.atEnd}</th>
               <th scope="col">{boreWords.further}</th>
               <th scope="col">
-                <span className="unseen">{boreWords.whatOf(1)}</span>
+                <span className="unseen">{boreWords.actions}</span>
               </th>
             </tr>
           </thead>

@@ -87,6 +87,7 @@ export const boreWords = {
   flare: 'flare',
   volumeUnit: 'mm³',
   pointsOf: (points: number) => `${points} points`,
+  actions: 'actions',
   whatOf: (number: number) => `Actions on section ${number}`,
   up: 'Move towards the lips',
   down: 'Move towards the bell',

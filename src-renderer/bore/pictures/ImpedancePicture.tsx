@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo, useState } from 'react'
+import { memo, type ReactNode, useMemo, useState } from 'react'
 import { plainFigure } from '#shared/quantity/figures.ts'
 import { Segments } from '../../fields/Choice.tsx'
 import { boreWords } from '../../words/bore.ts'
@@ -16,7 +16,10 @@ interface ImpedancePictureProps {
 }
 
 /** Magnitude and phase of the input impedance, fingerings laid over each other, peaks marked by their mode. */
-export function ImpedancePicture({ answer, shown }: ImpedancePictureProps): ReactNode {
+export const ImpedancePicture = memo(function ImpedancePicture({
+  answer,
+  shown,
+}: ImpedancePictureProps): ReactNode {
   const [pointedHz, setPointedHz] = useState<number | null>(null)
   const drawn = useMemo(
     () => shown.filter(({ fingering }) => answer.curves.some((curve) => curve.fingering === fingering)),
@@ -52,7 +55,7 @@ export function ImpedancePicture({ answer, shown }: ImpedancePictureProps): Reac
       </p>
     </>
   )
-}
+})
 
 function magnitudeModel(
   { hz, curves, modes }: BoreAnswer,
@@ -102,7 +105,7 @@ function readout(magnitude: PlotModel, phase: PlotModel, hz: number): string {
 }
 
 /** The peaks of the fingerings laid over each other. */
-export function PeaksTable({ answer, shown }: ImpedancePictureProps): ReactNode {
+export const PeaksTable = memo(function PeaksTable({ answer, shown }: ImpedancePictureProps): ReactNode {
   const figure = useBoreView((state) => state.peakFigure)
   return (
     <>
@@ -128,4 +131,4 @@ export function PeaksTable({ answer, shown }: ImpedancePictureProps): ReactNode 
       />
     </>
   )
-}
+})

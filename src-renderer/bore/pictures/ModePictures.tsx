@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { memo, type ReactNode } from 'react'
 import type { FingeredMode } from '#shared/bore/fingeringModes.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { lengthFigure } from '../../fields/LengthField.tsx'
@@ -16,7 +16,10 @@ interface ModePictureProps {
 }
 
 /** Equivalent fundamental of each mode, cents against the one that suits all of them best. */
-export function FundamentalPicture({ answer, shown }: ModePictureProps): ReactNode {
+export const FundamentalPicture = memo(function FundamentalPicture({
+  answer,
+  shown,
+}: ModePictureProps): ReactNode {
   const { firstMode, lastMode } = useBoreView()
   const lines = useLines(answer, shown, (mode) => mode.equivalentFundamentalCents)
   return (
@@ -30,10 +33,13 @@ export function FundamentalPicture({ answer, shown }: ModePictureProps): ReactNo
       least={20}
     />
   )
-}
+})
 
 /** The equivalent fundamentals as figures. */
-export function FundamentalTable({ answer, shown }: ModePictureProps): ReactNode {
+export const FundamentalTable = memo(function FundamentalTable({
+  answer,
+  shown,
+}: ModePictureProps): ReactNode {
   return (
     <>
       <FingeringColumns
@@ -52,10 +58,13 @@ export function FundamentalTable({ answer, shown }: ModePictureProps): ReactNode
       </p>
     </>
   )
-}
+})
 
 /** Group length of each mode: the tube that it answers a millimetre with. */
-export function GroupLengthPicture({ answer, shown }: ModePictureProps): ReactNode {
+export const GroupLengthPicture = memo(function GroupLengthPicture({
+  answer,
+  shown,
+}: ModePictureProps): ReactNode {
   const { firstMode, lastMode } = useBoreView()
   const unit = useSettings((settings) => settings.unit)
   const perUnit = unit === 'mm' ? 1 : 25.4
@@ -71,10 +80,13 @@ export function GroupLengthPicture({ answer, shown }: ModePictureProps): ReactNo
       least={100 / perUnit}
     />
   )
-}
+})
 
 /** Group lengths as figures, and what one more millimetre does. */
-export function GroupLengthTable({ answer, shown }: ModePictureProps): ReactNode {
+export const GroupLengthTable = memo(function GroupLengthTable({
+  answer,
+  shown,
+}: ModePictureProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   return (
     <>
@@ -92,7 +104,7 @@ export function GroupLengthTable({ answer, shown }: ModePictureProps): ReactNode
       />
     </>
   )
-}
+})
 
 function useLines(
   { modes }: BoreAnswer,

@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo } from 'react'
+import { memo, type ReactNode, useMemo } from 'react'
 import type { FingeringModes } from '#shared/bore/fingeringModes.ts'
 import { signedCents } from '#shared/quantity/figures.ts'
 import { useSettings } from '../../state/settings.ts'
@@ -12,7 +12,7 @@ interface ModelsViewProps {
 }
 
 /** Both models side by side for every fingering, and in words where they differ most. */
-export function ModelsView({ modes }: ModelsViewProps): ReactNode {
+export const ModelsView = memo(function ModelsView({ modes }: ModelsViewProps): ReactNode {
   const { firstMode, lastMode, against } = useBoreView()
   const bandCents = useSettings((settings) => settings.bandCents)
   const columns = useMemo(
@@ -58,10 +58,10 @@ export function ModelsView({ modes }: ModelsViewProps): ReactNode {
       )}
     </>
   )
-}
+})
 
 /** Both models as figures: a row for each fingering. */
-export function ModelsTable({ modes }: ModelsViewProps): ReactNode {
+export const ModelsTable = memo(function ModelsTable({ modes }: ModelsViewProps): ReactNode {
   const { firstMode, lastMode } = useBoreView()
   const numbers = Array.from({ length: lastMode - firstMode + 1 }, (_, i) => firstMode + i)
   return (
@@ -99,7 +99,7 @@ export function ModelsTable({ modes }: ModelsViewProps): ReactNode {
       </table>
     </div>
   )
-}
+})
 
 function centsOr(cents: number | null | undefined): string {
   return cents === null || cents === undefined ? '·' : signedCents(cents)

@@ -1,4 +1,4 @@
-import { type ReactNode, useDeferredValue } from 'react'
+import { type ReactNode, useDeferredValue, useRef } from 'react'
 import { Segments } from '../../fields/Choice.tsx'
 import { NumberField } from '../../fields/NumberField.tsx'
 import { SeriesMark } from '../../look/SeriesMark.tsx'
@@ -75,10 +75,12 @@ export function Pictures({ bore, shown, designId }: PicturesProps): ReactNode {
   )
 }
 
-function ChosenPicture({ bore, shown, designId }: PicturesProps): ReactNode {
+/** While something is dragged the hand goes first, and the picture follows with the newest answer there is. */
+function ChosenPicture({ bore, shown: newest, designId }: PicturesProps): ReactNode {
   const picture = useBoreView((state) => state.picture)
-  const { answer } = bore
-  if (picture === 'sum') return <SumPicture bore={bore} shown={shown} designId={designId} />
+  const answer = useDeferredValue(bore.answer)
+  const shown = useSameShown(newest)
+  if (picture === 'sum') return <SumPicture bore={bore} shown={newest} designId={designId} />
   if (answer === null) return <div className="boreChart" style={{ height: 300 }} />
   switch (picture) {
     case 'models':
@@ -92,10 +94,19 @@ function ChosenPicture({ bore, shown, designId }: PicturesProps): ReactNode {
   }
 }
 
-/** While something is dragged the picture follows each frame, and the table as often as there is time for it. */
-function ChosenTable({ bore, shown }: Omit<PicturesProps, 'designId'>): ReactNode {
+/** The list as it was while it holds the same fingerings with the same looks: a loop's length is no matter here. */
+function useSameShown(shown: readonly ShownFingering[]): readonly ShownFingering[] {
+  const kept = useRef(shown)
+  const key = (list: readonly ShownFingering[]): string =>
+    list.map(({ fingering, series, semitones }) => `${fingering} ${series} ${semitones}`).join('\n')
+  if (key(kept.current) !== key(shown)) kept.current = shown
+  return kept.current
+}
+
+function ChosenTable({ bore, shown: newest }: Omit<PicturesProps, 'designId'>): ReactNode {
   const picture = useBoreView((state) => state.picture)
   const answer = useDeferredValue(bore.answer)
+  const shown = useSameShown(newest)
   if (answer === null) return null
   switch (picture) {
     case 'models':

@@ -7,9 +7,10 @@ import { NumberField } from '../../fields/NumberField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
 import { run } from '../../state/workbookStore.ts'
 import { boreWords } from '../../words/bore.ts'
-import { useBoreWork } from '../../worker/boreDesk.ts'
+import { givenUp, useBoreWork } from '../../worker/boreDesk.ts'
 import type { BoreWork } from '../../worker/boreWorker.ts'
 import type { SumAnswer, SumQuestion } from '../../worker/sumAnswer.ts'
+import { useNoticed, Working } from '../BoreStatus.tsx'
 import { useBoreView } from '../boreStore.ts'
 import type { BoreOnShow, ShownFingering } from '../useBore.ts'
 import { LinePlotView } from './LinePlotView.tsx'
@@ -28,7 +29,8 @@ const sums = async (worker: Remote<BoreWork>, question: SumQuestion) => worker.s
 
 /** The weighted sum of Re Z over frequency, with the pitches at which a note would settle by it. */
 export function SumPicture({ bore, shown, designId }: SumPictureProps): ReactNode {
-  const answer = useSums(bore, shown)
+  const { answer, waiting, givenUp: stopped, again } = useSums(bore, shown)
+  const noticed = useNoticed(waiting)
   const [pointedHz, setPointedHz] = useState<number | null>(null)
   const firstMode = useBoreView((state) => state.firstMode)
   const showTable = useBoreView((state) => state.showTable)
@@ -36,6 +38,15 @@ export function SumPicture({ bore, shown, designId }: SumPictureProps): ReactNod
   return (
     <>
       <Weights designId={designId} weights={bore.input.harmonicWeights} />
+      {noticed ? <Working /> : null}
+      {stopped ? (
+        <p className="boreStatus" role="status">
+          {boreWords.cancelled}{' '}
+          <button type="button" onClick={again}>
+            {boreWords.again}
+          </button>
+        </p>
+      ) : null}
       {answer === null ? (
         <div className="boreChart" style={{ height: 270 }} />
       ) : (
@@ -55,29 +66,35 @@ export function SumPicture({ bore, shown, designId }: SumPictureProps): ReactNod
   )
 }
 
-function useSums(bore: BoreOnShow, shown: readonly ShownFingering[]): SumAnswer | null {
+interface Sums {
+  /** The latest answer; `null` before the first. */
+  readonly answer: SumAnswer | null
+  readonly waiting: boolean
+  readonly givenUp: boolean
+  readonly again: () => void
+}
+
+function useSums(bore: BoreOnShow, shown: readonly ShownFingering[]): Sums {
   const lastMode = useBoreView((state) => state.lastMode)
+  const [times, setTimes] = useState(0)
   const { input, bodyKey } = bore
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `times` only makes another object of the same question
   const question = useMemo((): SumQuestion => {
-    const { sections, conditions, open, harmonicWeights } = input
+    const { sections, conditions, open, harmonicWeights: weights } = input
     const fingerings = shown.map(({ series: _, ...fingering }) => fingering)
-    const highestMode = Math.min(mostModes, Math.max(lastMode + 1, (lastMode + 1) * harmonicWeights.length))
-    return {
-      bodyKey,
-      sections,
-      conditions,
-      highestMode,
-      open,
-      fingerings,
-      weights: harmonicWeights,
-      lastMode,
-      points,
-    }
-  }, [input, bodyKey, shown, lastMode])
+    const highestMode = Math.min(mostModes, (lastMode + 1) * Math.max(1, weights.length))
+    return { bodyKey, sections, conditions, highestMode, open, fingerings, weights, lastMode, points }
+  }, [input, bodyKey, shown, lastMode, times])
   const worked = useBoreWork('sum', question, sums)
   const latest = useRef<SumAnswer | null>(null)
   if (worked !== null && 'answer' in worked && worked.answer.ok) latest.current = worked.answer.value
-  return latest.current
+  const waiting = worked?.question !== question
+  return {
+    answer: latest.current,
+    waiting,
+    givenUp: !waiting && worked !== null && 'failure' in worked && worked.failure === givenUp,
+    again: () => setTimes((before) => before + 1),
+  }
 }
 
 function useSumModel(answer: SumAnswer | null, shown: readonly ShownFingering[], firstMode: number) {
