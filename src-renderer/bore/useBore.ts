@@ -7,8 +7,8 @@ import { usualFingerings } from '#shared/valves/usual.ts'
 import { type BoreInput, boreInput } from '#shared/workbook/boreInput.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
-import type { BoreAnswer, BoreQuestion } from '../worker/boreAnswer.ts'
-import { givenUp, useBoreWork } from '../worker/boreDesk.ts'
+import type { BoreAnswer, BoreBody, BoreQuestion } from '../worker/boreAnswer.ts'
+import { askWithBody, givenUp, useBoreWork } from '../worker/boreDesk.ts'
 import type { BoreWork } from '../worker/boreWorker.ts'
 import { type BoreView, useBoreView } from './boreStore.ts'
 
@@ -40,8 +40,13 @@ export const highestMode = 16
 const points = 1600
 const mostListed = 256
 
-const describe = async (worker: Remote<BoreWork>, question: BoreQuestion): Promise<BoreResult<BoreAnswer>> =>
-  worker.describe(question)
+interface Asked {
+  readonly body: BoreBody
+  readonly question: BoreQuestion
+}
+
+const describe = (worker: Remote<BoreWork>, { body, question }: Asked): Promise<BoreResult<BoreAnswer>> =>
+  askWithBody(worker, body, async () => worker.describe(question))
 
 /** Keeps everything about a design's bore up to date; the newest edit wins. `again` asks once more. */
 export function useBore(derived: DerivedDesign, again: number): BoreOnShow | null {
@@ -58,7 +63,7 @@ export function useBore(derived: DerivedDesign, again: number): BoreOnShow | nul
   const drawn = useSame(view.picture === 'impedance' ? shown : noNames)
   // biome-ignore lint/correctness/useExhaustiveDependencies: `again` only makes another object of the same question
   const question = useMemo(
-    () => (input === null ? null : questionOf(input, bodyKey, listed, drawn)),
+    () => (input === null ? null : askedOf(input, bodyKey, listed, drawn)),
     [input, bodyKey, listed, drawn, again],
   )
   const worked = useBoreWork('picture', question, describe)
@@ -121,11 +126,14 @@ function shownOf(view: BoreView, designId: string, listed: readonly BoreFingerin
   return [...new Set(ends)]
 }
 
-function questionOf(
+function askedOf(
   { sections, conditions, open }: BoreInput,
   bodyKey: string,
-  listed: readonly BoreFingering[],
+  fingerings: readonly BoreFingering[],
   drawn: readonly string[],
-): BoreQuestion {
-  return { bodyKey, sections, conditions, highestMode, open, fingerings: listed, drawn, points }
+): Asked {
+  return {
+    body: { bodyKey, sections, conditions },
+    question: { bodyKey, highestMode, open, fingerings, drawn, points },
+  }
 }

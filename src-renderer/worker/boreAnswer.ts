@@ -5,12 +5,17 @@ import { accepted, type BoreResult } from '#shared/bore/refusal.ts'
 import type { BoreConditions, BoreSection } from '#shared/bore/section.ts'
 import type { SliceReport } from '#shared/bore/slicing.ts'
 
-/** What is asked about a bore with its loops. */
-export interface BoreQuestion {
+/** A bore without its loops. */
+export interface BoreBody {
   /** Stands for sections and conditions: the same key, the same bore. */
   readonly bodyKey: string
   readonly sections: readonly BoreSection[]
   readonly conditions: BoreConditions
+}
+
+/** What is asked about a bore with its loops. */
+export interface BoreQuestion {
+  readonly bodyKey: string
   readonly highestMode: number
   readonly open: BoreFingering
   readonly fingerings: readonly BoreFingering[]

@@ -1,4 +1,6 @@
+import type { Remote } from 'comlink'
 import { create } from 'zustand'
+import type { BoreBody } from './boreAnswer.ts'
 import type { BoreProgress, BoreWork } from './boreWorker.ts'
 import { workDesk } from './workDesk.ts'
 
@@ -22,6 +24,20 @@ const desk = workDesk<BoreWork, keyof typeof boreKinds>(boreKinds, start)
 
 /** Asks the bore's worker. */
 export const useBoreWork = desk.useWork
+
+/** Asks about a bore by its key, and gives the worker the bore when it has not got it. */
+export async function askWithBody<Answer>(
+  worker: Remote<BoreWork>,
+  body: BoreBody,
+  ask: () => Promise<Answer | null>,
+): Promise<Answer> {
+  const known = await ask()
+  if (known !== null) return known
+  await worker.keep(body)
+  const answer = await ask()
+  if (answer === null) throw new Error('the worker lost the bore it was given')
+  return answer
+}
 
 /** What a piece of work that a person gave up fails with. */
 export const givenUp = 'given up'

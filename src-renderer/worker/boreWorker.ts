@@ -3,7 +3,7 @@ import { type Body, prepareBody } from '#shared/bore/body.ts'
 import { type FittedBore, type FreeDimension, fitBore, type ModeTarget } from '#shared/bore/fitBore.ts'
 import type { BoreResult } from '#shared/bore/refusal.ts'
 import type { BoreConditions, BoreSection, Insert } from '#shared/bore/section.ts'
-import { type BoreAnswer, type BoreQuestion, describeBore } from './boreAnswer.ts'
+import { type BoreAnswer, type BoreBody, type BoreQuestion, describeBore } from './boreAnswer.ts'
 import { type SumAnswer, type SumQuestion, sumBore } from './sumAnswer.ts'
 
 /** A bore to be fitted. */
@@ -16,10 +16,12 @@ export interface FitQuestion {
   readonly inserts: readonly Insert[]
 }
 
-/** What the worker answers. */
+/** What the worker answers; `null` to a question about a bore that it was not given, or no longer has. */
 export interface BoreWork {
-  describe(question: BoreQuestion): Promise<BoreResult<BoreAnswer>>
-  sums(question: SumQuestion): BoreResult<SumAnswer>
+  /** Takes a bore, which questions then name by its key: a measured one is too large to send with every loop. */
+  keep(body: BoreBody): void
+  describe(question: BoreQuestion): Promise<BoreResult<BoreAnswer> | null>
+  sums(question: SumQuestion): BoreResult<SumAnswer> | null
   fit(question: FitQuestion): BoreResult<FittedBore>
 }
 
@@ -28,33 +30,43 @@ export interface BoreProgress {
   readonly boreProgress: { readonly done: number; readonly of: number }
 }
 
-/** The latest bodies: a loop that is edited finds its bore ready. */
-const kept = new Map<string, BoreResult<Body>>()
+/** The latest bores, and the latest bodies made of them: a loop that is edited finds its bore ready. */
+const bores = new Map<string, BoreBody>()
+const bodies = new Map<string, BoreResult<Body>>()
 const mostKept = 6
 
-/** A bore ready for loops, made once for each key. */
-function bodyFor(
-  { bodyKey, sections, conditions }: Pick<BoreQuestion, 'bodyKey' | 'sections' | 'conditions'>,
-  highestMode: number,
-): BoreResult<Body> {
-  const key = `${bodyKey} ${highestMode}`
-  const known = kept.get(key)
-  const body = known ?? prepareBody(sections, conditions, { highestMode })
+/** Keeps a value as the newest; the oldest goes. */
+function keepNewest<Value>(kept: Map<string, Value>, key: string, value: Value): void {
   kept.delete(key)
-  kept.set(key, body)
+  kept.set(key, value)
   if (kept.size > mostKept) kept.delete(kept.keys().next().value ?? '')
+}
+
+/** A bore ready for loops, made once for each key; `null` for a key that is not known. */
+function bodyFor(bodyKey: string, highestMode: number): BoreResult<Body> | null {
+  const bore = bores.get(bodyKey)
+  if (bore === undefined) return null
+  const key = `${bodyKey} ${highestMode}`
+  const body = bodies.get(key) ?? prepareBody(bore.sections, bore.conditions, { highestMode })
+  keepNewest(bores, bodyKey, bore)
+  keepNewest(bodies, key, body)
   return body
 }
 
 const work: BoreWork = {
-  describe: (question) => {
-    const tell = (done: number, of: number): void => {
+  keep: (body) => keepNewest(bores, body.bodyKey, body),
+  describe: async (question) => {
+    const body = bodyFor(question.bodyKey, question.highestMode)
+    if (body === null) return null
+    return describeBore(question, body, (done, of) => {
       const progress: BoreProgress = { boreProgress: { done, of } }
       postMessage(progress)
-    }
-    return describeBore(question, bodyFor(question, question.highestMode), tell)
+    })
   },
-  sums: (question) => sumBore(question, bodyFor(question, question.highestMode)),
+  sums: (question) => {
+    const body = bodyFor(question.bodyKey, question.highestMode)
+    return body === null ? null : sumBore(question, body)
+  },
   fit: ({ sections, conditions, free, targets, inserts }) =>
     fitBore(sections, conditions, free, targets, inserts),
 }

@@ -6,8 +6,7 @@ import { resonancesOf } from '#shared/bore/resonances.ts'
 import type { BoreQuestion } from './boreAnswer.ts'
 
 /** What is asked about the weighted sum of Re Z. */
-export interface SumQuestion
-  extends Pick<BoreQuestion, 'bodyKey' | 'sections' | 'conditions' | 'highestMode' | 'open'> {
+export interface SumQuestion extends Pick<BoreQuestion, 'bodyKey' | 'highestMode' | 'open'> {
   readonly fingerings: readonly BoreFingering[]
   readonly weights: readonly number[]
   /** Modes up to this one are drawn and asked for their playing pitch. */

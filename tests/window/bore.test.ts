@@ -117,7 +117,7 @@ describe('a bore entered by hand', () => {
       await page.getByRole('button', { name: /^High instrument/ }).click()
       const joint = page.getByRole('slider', { name: 'Joint between cylinder 6 and bell 7' })
       await joint.press('Shift+ArrowRight')
-        expect(await field(page, 'Length of section 6').inputValue()).toBe('530.0')
+      expect(await field(page, 'Length of section 6').inputValue()).toBe('530.0')
       expect(await field(page, 'Length of section 7').inputValue()).toBe('555.0')
       await button(page, 'Undo “Move joint”').click()
       expect(await field(page, 'Length of section 6').inputValue()).toBe('525.0')

@@ -25,8 +25,6 @@ const second = {
 }
 const question: BoreQuestion = {
   bodyKey: '1',
-  sections: highBore,
-  conditions,
   highestMode: 16,
   open,
   fingerings: [open, second],

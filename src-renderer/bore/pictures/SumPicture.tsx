@@ -7,7 +7,8 @@ import { NumberField } from '../../fields/NumberField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
 import { run } from '../../state/workbookStore.ts'
 import { boreWords } from '../../words/bore.ts'
-import { givenUp, useBoreWork } from '../../worker/boreDesk.ts'
+import type { BoreBody } from '../../worker/boreAnswer.ts'
+import { askWithBody, givenUp, useBoreWork } from '../../worker/boreDesk.ts'
 import type { BoreWork } from '../../worker/boreWorker.ts'
 import type { SumAnswer, SumQuestion } from '../../worker/sumAnswer.ts'
 import { useNoticed, Working } from '../BoreStatus.tsx'
@@ -25,7 +26,14 @@ interface SumPictureProps {
 
 const points = 1400
 const mostModes = 64
-const sums = async (worker: Remote<BoreWork>, question: SumQuestion) => worker.sums(question)
+
+interface AskedSums {
+  readonly body: BoreBody
+  readonly question: SumQuestion
+}
+
+const sums = (worker: Remote<BoreWork>, { body, question }: AskedSums) =>
+  askWithBody(worker, body, async () => worker.sums(question))
 
 /** The weighted sum of Re Z over frequency, with the pitches at which a note would settle by it. */
 export function SumPicture({ bore, shown, designId }: SumPictureProps): ReactNode {
@@ -79,16 +87,19 @@ function useSums(bore: BoreOnShow, shown: readonly ShownFingering[]): Sums {
   const [times, setTimes] = useState(0)
   const { input, bodyKey } = bore
   // biome-ignore lint/correctness/useExhaustiveDependencies: `times` only makes another object of the same question
-  const question = useMemo((): SumQuestion => {
+  const asked = useMemo((): AskedSums => {
     const { sections, conditions, open, harmonicWeights: weights } = input
     const fingerings = shown.map(({ series: _, ...fingering }) => fingering)
     const highestMode = Math.min(mostModes, (lastMode + 1) * Math.max(1, weights.length))
-    return { bodyKey, sections, conditions, highestMode, open, fingerings, weights, lastMode, points }
+    return {
+      body: { bodyKey, sections, conditions },
+      question: { bodyKey, highestMode, open, fingerings, weights, lastMode, points },
+    }
   }, [input, bodyKey, shown, lastMode, times])
-  const worked = useBoreWork('sum', question, sums)
+  const worked = useBoreWork('sum', asked, sums)
   const latest = useRef<SumAnswer | null>(null)
   if (worked !== null && 'answer' in worked && worked.answer.ok) latest.current = worked.answer.value
-  const waiting = worked?.question !== question
+  const waiting = worked?.question !== asked
   return {
     answer: latest.current,
     waiting,

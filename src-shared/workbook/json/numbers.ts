@@ -16,6 +16,9 @@ export function withoutMinusZero(value: unknown): unknown {
   return value
 }
 
+/** Values are never changed, so what was looked through once need not be again: a measured bore has many numbers. */
+const allFinite = new WeakSet<object>()
+
 /**
  * Where in a value a number stands that is not finite, or `null`. JSON has no infinity, but it can spell a number
  * too big to hold; written back, it would be lost.
@@ -24,11 +27,12 @@ export function withoutMinusZero(value: unknown): unknown {
  */
 export function notFiniteAt(value: unknown): readonly PropertyKey[] | null {
   if (typeof value === 'number') return Number.isFinite(value) ? null : []
-  if (value === null || typeof value !== 'object') return null
+  if (value === null || typeof value !== 'object' || allFinite.has(value)) return null
   for (const key of keysOf(value)) {
     const inner = notFiniteAt((value as Record<PropertyKey, unknown>)[key])
     if (inner !== null) return [key, ...inner]
   }
+  allFinite.add(value)
   return null
 }
 
