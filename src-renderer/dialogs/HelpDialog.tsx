@@ -13,6 +13,7 @@ const keys: readonly (readonly [string, string])[] = [
   ['← → on a loop’s bow', 'half a millimetre of tube; with Shift 5 mm, Page keys 10 mm'],
   ['↑ ↓ in a field', 'a step up or down; with Shift ten'],
   ['Alt+↑ ↓ on a design', 'move it in the line-up; F2 renames, Del deletes'],
+  ['1 to 9, 0 beside the air', 'press a valve or let it up; 0 lets all of them up'],
   ['C on a fingering', 'choose it for its note'],
 ]
 
