@@ -111,6 +111,11 @@ export const companyWords = {
     `${fingering}: the same ${semitones} now need ${needs}, and the loop still has ${has}`,
   togetherRises: (fingering: string, semitones: string, needs: string, has: string) =>
     `${fingering}: the same ${semitones} now take out ${needs}, and the loop still takes out ${has}`,
+  togetherFrom: (fingering: string, needs: string, has: string) =>
+    `${fingering}: from there the note needs ${needs} more, and the loop still has ${has}`,
+  togetherFromRises: (fingering: string, needs: string, has: string) =>
+    `${fingering}: from there the note needs ${needs} less, and the loop still takes out ${has}`,
+  companyOut: (missing: string, cents: string) => ` By itself it is ${missing}, ${cents} cents.`,
   ownLoops: (fingering: string, loops: string) =>
     `${fingering} opens ${loops} instead, made for this fingering: nothing is added up`,
   further: (loops: string, condition: string, length: string) =>

@@ -39,13 +39,13 @@ export function AirDrawing({ layout, stretches, strokes, valves, named }: AirDra
       ))}
       <Mouthpiece layout={layout} tube={strokes.tube} />
       <Bell layout={layout} tube={strokes.tube} />
-      {layout.valves.map(({ valve, left, right }) => (
+      {layout.valves.map(({ valve, left, right, foot }) => (
         <rect
           key={valve}
           x={left}
           y={layout.casingTop}
           width={right - left}
-          height={layout.casingFoot - layout.casingTop}
+          height={foot - layout.casingTop}
           fill="var(--paper)"
           stroke="var(--ink)"
         />
@@ -71,16 +71,9 @@ export function AirDrawing({ layout, stretches, strokes, valves, named }: AirDra
           <ValveDiscs layout={layout} valves={valves} />
         </>
       ) : (
-        layout.valves.map(({ valve, left, right }) =>
+        layout.valves.map(({ valve, left, right, foot }) =>
           valves[valve]?.isDown ? (
-            <rect
-              key={valve}
-              x={left}
-              y={layout.casingFoot - 4}
-              width={right - left}
-              height={4}
-              fill="var(--ink)"
-            />
+            <rect key={valve} x={left} y={foot - 4} width={right - left} height={4} fill="var(--ink)" />
           ) : null,
         )
       )}
@@ -155,7 +148,7 @@ const discPx = 12
 
 /** The valves by name: a disc below the first line, filled and lower while the valve is down. */
 function ValveDiscs({ layout, valves }: Pick<AirDrawingProps, 'layout' | 'valves'>): ReactNode {
-  return layout.valves.map(({ valve, left, right }) => {
+  return layout.valves.map(({ valve, left, right, foot }) => {
     const { id, isDown, press } = valves[valve]!
     const y = layout.lines[0]! + (isDown ? 29 : 24)
     return (
@@ -165,7 +158,7 @@ function ValveDiscs({ layout, valves }: Pick<AirDrawingProps, 'layout' | 'valves
           x={left}
           y={layout.casingTop}
           width={right - left}
-          height={layout.casingFoot - layout.casingTop}
+          height={foot - layout.casingTop}
           fill="transparent"
         />
         <circle

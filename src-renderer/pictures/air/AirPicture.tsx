@@ -64,7 +64,9 @@ export function AirPicture({ design, plan, path, pressed, width }: AirPicturePro
           on={inRoute.has(drawn.loop.id)}
         />
       ))}
-      <ScaleBar y={height - 12} pxPerMm={2 * layout.legPerMm} unit={unit} />
+      {layout.loops.length === 0 ? null : (
+        <ScaleBar y={height - 12} pxPerMm={2 * layout.legPerMm} unit={unit} />
+      )}
     </Picture>
   )
 }

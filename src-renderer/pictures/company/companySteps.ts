@@ -66,8 +66,12 @@ function companyStep(apart: InCompany, unit: Unit, open: StepPiece): CompanyStep
     Math.abs(longerMm) < nothingMm
       ? words.companySame(company.fingering, length)
       : (longerMm > 0 ? words.companyDown : words.companyUp)(company.fingering, by, length, percent)
+  const missingMm = company.requiredLengthMm - company.lengthMm
+  const itself = isNothing(missingMm)
+    ? ''
+    : words.companyOut(missingWords(missingMm, unit), signedCents(company.errorCents))
   return {
-    words: sentence,
+    words: sentence + itself,
     pieces: addedPieces(open, [[company.fingering, longerMm]]),
     requiredMm: company.requiredLengthMm,
     span: null,
@@ -86,21 +90,36 @@ function togetherStep(apart: InCompany, unit: Unit, open: StepPiece): CompanySte
       span: null,
     }
   }
-  const companyMm = company.lengthMm - apart.open.lengthMm
   const hasMm = together.lengthMm - furtherMm - company.lengthMm
-  const say = alone.semitones < 0 ? words.togetherRises : words.together
-  const text = (mm: number): string => lengthText(Math.abs(mm), unit)
+  const isExact = isNothing(company.requiredLengthMm - company.lengthMm)
   return {
     words:
-      say(together.fingering, semitoneWords(alone.semitones), text(apart.neededInCompanyMm), text(hasMm)) +
+      togetherWords(apart, hasMm, isExact, unit) +
       fitWords(apart.missingBeforeMm, apart.errorBeforeCents, unit),
     pieces: addedPieces(open, [
-      [company.fingering, companyMm],
+      [company.fingering, company.lengthMm - apart.open.lengthMm],
       [alone.fingering, hasMm],
     ]),
     requiredMm: together.requiredLengthMm,
-    span: spanOf(company.requiredLengthMm, together.requiredLengthMm, alone.semitones),
+    span: isExact ? spanOf(company.requiredLengthMm, together.requiredLengthMm, alone.semitones) : null,
   }
+}
+
+/** What the last valve needs in company against what it has; from the company as it is where that is out itself. */
+function togetherWords(
+  { together, company, alone, ...apart }: InCompany,
+  hasMm: number,
+  isExact: boolean,
+  unit: Unit,
+): string {
+  const rises = alone.semitones < 0
+  const text = (mm: number): string => lengthText(Math.abs(mm), unit)
+  if (!isExact) {
+    const say = rises ? words.togetherFromRises : words.togetherFrom
+    return say(together.fingering, text(together.requiredLengthMm - company.lengthMm), text(hasMm))
+  }
+  const say = rises ? words.togetherRises : words.together
+  return say(together.fingering, semitoneWords(alone.semitones), text(apart.neededInCompanyMm), text(hasMm))
 }
 
 /** What a compensating system adds: the design's own further loops, or the one that would be missing. */

@@ -39,11 +39,12 @@ export interface DrawnLoop {
   readonly up: boolean
 }
 
-/** One valve as drawn: a casing across all passages. */
+/** One valve as drawn: a casing across the passages that the air makes through it. */
 export interface DrawnValve {
   readonly valve: number
   readonly left: number
   readonly right: number
+  readonly foot: number
 }
 
 /** A valve system drawn: legs to scale, the body broken. */
@@ -55,7 +56,7 @@ export interface AirLayout {
   readonly lines: readonly number[]
   readonly valves: readonly DrawnValve[]
   readonly loops: readonly DrawnLoop[]
-  /** Top and foot of the casings. */
+  /** Top of the casings, and foot of the longest. */
   readonly casingTop: number
   readonly casingFoot: number
   /** Where the air turns back for a further passage, where it comes in again, and where it leaves the block. */
@@ -81,7 +82,8 @@ export function airLayout(plan: ValvePlan, measures: AirMeasures, width = 0): Ai
   const shift = (x: number): number => x + spare / 2
   const blockEnd = columns.valves[plan.blockEnd]?.right ?? 0
   const lowest = lines.at(-1)! + (plan.passes > 1 ? longestLegOf(plan, plan.passes - 1, legPerMm) : 0)
-  const casingFoot = lines.at(-1)! + (plan.passes > 1 ? measures.cheek : 0.6 * measures.passGap)
+  const shortFoot = lines[0]! + 0.6 * measures.passGap
+  const casingFoot = plan.passes > 1 ? lines.at(-1)! + measures.cheek : shortFoot
   return {
     width: columns.width + spare,
     height: Math.max(casingFoot + 6, plan.passes > 1 ? lowest + measures.wordRoom : 0),
@@ -91,6 +93,7 @@ export function airLayout(plan: ValvePlan, measures: AirMeasures, width = 0): Ai
       valve,
       left: shift(left),
       right: shift(right),
+      foot: valve > plan.blockEnd ? shortFoot : casingFoot,
     })),
     loops: columns.loops.map((drawn) => drawLoop(drawn, shift(drawn.centre), lines, legPerMm, measures.bow)),
     casingTop: lines[0]! - measures.cheek,
@@ -113,7 +116,7 @@ function placeColumns(plan: ValvePlan, measures: AirMeasures) {
   const { bow, loopGap, valveGap, casing, ends } = measures
   const slot = 2 * bow + loopGap
   const loops: Column[] = []
-  const valves: DrawnValve[] = []
+  const valves: Omit<DrawnValve, 'foot'>[] = []
   let x = ends
   for (const valve of [null, ...plan.valves.keys()]) {
     const here = plan.placed.filter((placed) => placed.valve === valve)
