@@ -117,13 +117,13 @@ export const companyWords = {
     `${fingering}: from there the note needs ${needs} less, and the loop still takes out ${has}`,
   companyOut: (missing: string, cents: string) => ` By itself it is ${missing}, ${cents} cents.`,
   ownLoops: (fingering: string, loops: string) =>
-    `${fingering} opens ${loops} instead, made for this fingering: nothing is added up`,
+    `${fingering} opens ${loops} instead, made for this fingering alone`,
   further: (loops: string, condition: string, length: string) =>
     `Compensating: ${loops}, open only with ${condition} down, gives ${length}`,
   left: (missing: string, cents: string) => `; left: ${missing}, ${cents} cents.`,
   nothingLeft: ': nothing is missing.',
   wouldAdd: (condition: string, length: string) =>
-    `A compensating system adds a further loop here, open only with ${condition} down: ${length}.`,
+    `A compensating system would add a further loop here, open only with ${condition} down: ${length}.`,
   and: (names: readonly string[]) =>
     names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`,
   semitones: (count: string) => (count === '1' ? '1 semitone' : `${count} semitones`),

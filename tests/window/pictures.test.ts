@@ -98,7 +98,7 @@ describe('a teacher', () => {
       'Every semitone now needs 12.2 % more.',
       `the same 3 semitones now need ${plainFigure(neededMm, 1)} mm, and the loop still has ${plainFigure(loopMm, 1)} mm`,
       `${missing} short, and so +30.3 cents, sharp.`,
-      `A compensating system adds a further loop here, open only with 1 and 3 down: ${missing}.`,
+      `A compensating system would add a further loop here, open only with 1 and 3 down: ${missing}.`,
     ])
       expect(steps).toContain(sentence)
 
