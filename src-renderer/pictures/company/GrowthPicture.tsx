@@ -75,25 +75,24 @@ export function GrowthPicture({ design, valve, loopMm, rows, width }: GrowthPict
         strokeWidth="1.4"
         strokeDasharray="7 4"
       />
-      <Caption width={width} loop={words.has(lengthText(loopMm, unit))} />
+      <Caption loop={words.has(lengthText(loopMm, unit))} />
       <text x={width - right} y={height - 10} fontSize={13} fill="var(--soft)" textAnchor="end">
         {words.axis}
+      </text>
+      <text x={4} y={height - 10} fontSize={13} fill="var(--soft)">
+        {words.above(unit)}
       </text>
     </Picture>
   )
 }
 
-/** What the dashed line and the figures above the bars are. */
-function Caption({ width, loop }: { readonly width: number; readonly loop: string }): ReactNode {
-  const unit = useSettings((settings) => settings.unit)
+/** What the dashed line is. */
+function Caption({ loop }: { readonly loop: string }): ReactNode {
   return (
     <g fontSize={13}>
       <path d="M190 12h34" stroke="var(--ink)" strokeWidth="1.4" strokeDasharray="7 4" />
       <text x={232} y={16}>
         {loop}
-      </text>
-      <text x={width - right} y={16} fill="var(--soft)" textAnchor="end">
-        {words.above(unit)}
       </text>
     </g>
   )

@@ -18,14 +18,15 @@ interface HarmonicsPictureProps {
 const at = { number: 30, note: 54, cents: 76, hertz: 98, frequency: 162, pitch: 352, octaves: 390, key: 446 }
 const height = 460
 const [left, right] = [86, 22]
-/** Narrower columns have every other figure of cents on a line of its own. */
-const centsColumnPx = 42
+/** Narrower columns have every other figure of cents a line lower, in the place of the hertz. */
+const centsColumnPx = 40
 
 /** Two axes, frequency above and pitch below; a line joins the two places of each harmonic. */
 export function HarmonicsPicture({ design, rows, width }: HarmonicsPictureProps): ReactNode {
   const band = useSettings((settings) => settings.bandCents)
   const [first, last] = [rows[0]!, rows.at(-1)!]
   const room = width - left - right
+  const isNarrow = room / rows.length < centsColumnPx
   const xOfHz = (hz: number): number => left + (room * hz) / last.hz
   const highestCents = Math.max(1200, last.intervalCents)
   const xOfCents = (cents: number): number => left + (room * cents) / highestCents
@@ -43,7 +44,7 @@ export function HarmonicsPicture({ design, rows, width }: HarmonicsPictureProps)
       width={width}
       height={height}
     >
-      <RowNames />
+      <RowNames withHertz={!isNarrow} />
       <path d={`M${left} ${at.frequency}H${width - right + 10}`} stroke="var(--ink)" strokeWidth="1.4" />
       <path d={`M${left} ${at.pitch}H${width - right + 10}`} stroke="var(--ink)" strokeWidth="1.4" />
       <path
@@ -68,7 +69,7 @@ export function HarmonicsPicture({ design, rows, width }: HarmonicsPictureProps)
           far={Math.abs(row.centsFromScale) > band}
           top={xOfHz(row.hz)}
           foot={xOfCents(row.intervalCents)}
-          lower={room / rows.length < centsColumnPx && row.harmonic % 2 === 0}
+          isNarrow={isNarrow}
         />
       ))}
       <Octaves midi={firstMidi} rows={rows} xOfCents={xOfCents} />
@@ -77,14 +78,14 @@ export function HarmonicsPicture({ design, rows, width }: HarmonicsPictureProps)
   )
 }
 
-function RowNames(): ReactNode {
+function RowNames({ withHertz }: { readonly withHertz: boolean }): ReactNode {
   const names = [
     [words.harmonic, at.number],
     [words.note, at.note],
     [words.cents, at.cents],
     [words.hertz, at.hertz],
   ] as const
-  return names.map(([name, y]) => (
+  return names.slice(0, withHertz ? 4 : 3).map(([name, y]) => (
     <text key={name} x={6} y={y} fill="var(--soft)" fontSize={13}>
       {name}
     </text>
@@ -98,11 +99,11 @@ interface HarmonicLineProps {
   readonly far: boolean
   readonly top: number
   readonly foot: number
-  /** Whether the hertz make way for the cents on the line below. */
-  readonly lower: boolean
+  /** Whether the hertz make way for the cents. */
+  readonly isNarrow: boolean
 }
 
-function HarmonicLine({ row, midi, far, top, foot, lower }: HarmonicLineProps): ReactNode {
+function HarmonicLine({ row, midi, far, top, foot, isNarrow }: HarmonicLineProps): ReactNode {
   const spelling = useSettings((settings) => settings.spelling)
   const ink = far ? 'var(--hot)' : 'var(--brass)'
   const [x, end] = [round(top), round(foot)]
@@ -117,7 +118,7 @@ function HarmonicLine({ row, midi, far, top, foot, lower }: HarmonicLineProps): 
       <text
         data-cents={row.harmonic}
         x={x}
-        y={lower ? at.hertz : at.cents}
+        y={isNarrow && row.harmonic % 2 === 0 ? at.hertz : at.cents}
         textAnchor="middle"
         fontSize={13}
         fontWeight={far ? 600 : 400}
@@ -125,7 +126,7 @@ function HarmonicLine({ row, midi, far, top, foot, lower }: HarmonicLineProps): 
       >
         {signedCents(row.centsFromScale)}
       </text>
-      {lower ? null : (
+      {isNarrow ? null : (
         <text x={x} y={at.hertz} textAnchor="middle" fontSize={12.5} fill="var(--soft)">
           {plainFigure(row.hz, 0)}
         </text>

@@ -73,7 +73,7 @@ export interface AirLayout {
 export function airLayout(plan: ValvePlan, measures: AirMeasures, width = 0): AirLayout {
   const needed = placeColumns(plan, measures)
   const gaps = plan.valves.length + 1
-  const more = Math.min(Math.max(0, width - needed.width) / gaps, 3 * measures.valveGap)
+  const more = Math.min(Math.max(0, width - needed.width) / gaps, 5 * measures.valveGap)
   const wider = { ...measures, valveGap: measures.valveGap + more }
   const columns = placeColumns(plan, wider)
   const spare = Math.max(0, width - columns.width)
