@@ -19,6 +19,8 @@ export interface ChartSize {
   readonly widthPx: number
   /** Of the plot, without title, key and labels. */
   readonly plotPx: number
+  /** Ends of the cents axis; as the values want them when absent. */
+  readonly range?: readonly [number, number]
 }
 
 /** Where things stand on the picture. */
@@ -37,7 +39,7 @@ export function chartSvg(model: ChartModel, inks: Inks, size: ChartSize): string
   const labels = fitted(model.categories, widthPx)
   const key = keyOf(model.series, inks, widthPx)
   const topPx = titlePx + key.heightPx + unitPx
-  const frame = frameOf(model, widthPx, topPx, size.plotPx)
+  const frame = frameOf(model, widthPx, topPx, size)
   const heightPx = frame.bottomPx + 14 + labelLinePx * linesOf(labels)
   const parts = [
     element('title', {}, escaped(model.title)),
@@ -57,8 +59,12 @@ export function chartSvg(model: ChartModel, inks: Inks, size: ChartSize): string
   return `${element('svg', { ...space, ...face }, `\n${parts.filter((part) => part !== '').join('\n')}\n`)}\n`
 }
 
-function frameOf(model: ChartModel, widthPx: number, topPx: number, plotPx: number): Frame {
-  const range = centsRange(model, null)
+function frameOf(
+  model: ChartModel,
+  widthPx: number,
+  topPx: number,
+  { plotPx, range = centsRange(model, null) }: ChartSize,
+): Frame {
   const step = (widthPx - leftPx - rightPx) / Math.max(model.categories.length, 1)
   return {
     widthPx,

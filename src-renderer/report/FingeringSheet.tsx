@@ -12,9 +12,11 @@ import { reportWords, chartWords as words } from '../words/report.ts'
 import { titles } from '../words/tableHeadings.ts'
 
 /** Room for other ways beside a note's own, in letters of their fingerings. */
-const otherLetters = 18
+const otherLetters = 34
+/** Fingerings of more letters may be broken into lines. */
+const unbrokenLetters = 13
 /** Other ways shown beside a note's own, at the most. */
-const mostOthers = 3
+const mostOthers = 4
 
 interface FingeringSheetProps {
   readonly derived: DerivedDesign
@@ -70,7 +72,7 @@ function waysOf(note: Note): Ways {
   for (const way of wanted) {
     if (isSameWay(way, played) || others.some((other) => isSameWay(way, other))) continue
     letters += way.fingering.length + 5
-    if (others.length === mostOthers || letters > otherLetters + 5) break
+    if (others.length === mostOthers || letters > otherLetters) break
     others.push(way)
   }
   return { played, others }
@@ -107,7 +109,7 @@ function NoteLine({ note, played, others }: Ways & { readonly note: Note }): Rea
 
 function Way({ way: { fingering, harmonic, errorCents } }: { readonly way: Candidate }): ReactNode {
   return (
-    <span className="chartWay">
+    <span className={fingering.length > unbrokenLetters ? 'chartWay long' : 'chartWay'}>
       <strong>{fingering}</strong>
       <sup>{harmonic}</sup> {signedCents(errorCents, 0)}
     </span>

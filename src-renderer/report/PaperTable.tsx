@@ -20,7 +20,7 @@ export function PaperTable({ table, unitColumn }: PaperTableProps): ReactNode {
         <tr>
           {columns.map((column, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: two designs may have one name
-            <th scope="col" key={i}>
+            <th scope="col" key={i} className={longOrNot(headingText(column))}>
               {headingText(column)}
             </th>
           ))}
@@ -33,12 +33,12 @@ export function PaperTable({ table, unitColumn }: PaperTableProps): ReactNode {
             {row.map((cell, i) =>
               i === 0 ? (
                 // biome-ignore lint/suspicious/noArrayIndexKey: as above
-                <th scope="row" key={i}>
+                <th scope="row" key={i} className={longOrNot(String(cell))}>
                   {shownCell(cell, columns[0]!.unit)}
                 </th>
               ) : (
                 // biome-ignore lint/suspicious/noArrayIndexKey: as above
-                <td key={i} className={typeof cell === 'number' ? undefined : 'words'}>
+                <td key={i} className={cellClass(cell)}>
                   {shownCell(cell, unitOf(row, columns[i]!))}
                 </td>
               ),
@@ -48,6 +48,16 @@ export function PaperTable({ table, unitColumn }: PaperTableProps): ReactNode {
       </tbody>
     </table>
   )
+}
+
+/** Long words may be broken anywhere, short ones never. */
+function longOrNot(text: string): string | undefined {
+  return text.length > 24 ? 'long' : undefined
+}
+
+function cellClass(cell: Cell): string | undefined {
+  if (typeof cell === 'number') return undefined
+  return longOrNot(cell ?? '') === undefined ? 'words' : 'words long'
 }
 
 /** Decimals by unit; numbers without a unit are counts. */

@@ -1,8 +1,6 @@
 import { type ReactNode, useMemo } from 'react'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { sheetWidthMm } from '../bench/sheet/paper.ts'
-import type { ChartModel } from '../curves/chartModel.ts'
-import { chartSvg } from '../curves/chartSvg.ts'
 import { curvesByFingering, curvesByNote } from '../curves/curveModels.ts'
 import { inksAt } from '../curves/inkOfTheme.ts'
 import { onLightPaper } from '../picture/lightPaper.ts'
@@ -16,6 +14,7 @@ import { BenchPart } from './BenchPart.tsx'
 import { DesignPart, ReportHead } from './DesignPart.tsx'
 import { FingeringSheet } from './FingeringSheet.tsx'
 import { PaperTable } from './PaperTable.tsx'
+import { paperCharts } from './paperCharts.ts'
 import type { ReportPart } from './reportStore.ts'
 
 interface ReportProps {
@@ -28,7 +27,7 @@ interface ReportProps {
 export function Report({ workbook, all, parts }: ReportProps): ReactNode {
   const { unit, spelling } = useSettings()
   return (
-    <div className="onPaper report">
+    <div className="onPaper report numbered">
       <Part>
         <ReportHead workbook={workbook} />
         {parts.has('designs') ? (
@@ -101,7 +100,10 @@ function CurvesPart({ all }: { readonly all: readonly DerivedDesign[] }): ReactN
       <h2 className="reportPart">{words.curvesHeading}</h2>
       {[byFingering, byNote].map((model) => (
         <figure key={model.title}>
-          <SvgText svg={drawn(model)} label={model.title} />
+          {onLightPaper(() => paperCharts(model, inksAt(document.body), chartPx)).map((svg, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: pieces of one chart, in their order
+            <SvgText key={i} svg={svg} label={model.title} />
+          ))}
           {model.leftOut === 0 ? null : <figcaption>{words.curvesLeftOut(model.leftOut)}</figcaption>}
         </figure>
       ))}
@@ -112,7 +114,3 @@ function CurvesPart({ all }: { readonly all: readonly DerivedDesign[] }): ReactN
 
 /** As wide as the sheet at 96 px an inch. */
 const chartPx = (sheetWidthMm / 25.4) * 96
-
-function drawn(model: ChartModel): string {
-  return onLightPaper(() => chartSvg(model, inksAt(document.body), { widthPx: chartPx, plotPx: 270 }))
-}
