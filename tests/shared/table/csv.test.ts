@@ -48,16 +48,15 @@ describe('A table as CSV', () => {
     const words = fc.string({ unit: 'binary' }).filter((text) => !/^[=+\-@\t\r\n]/.test(text))
     const cell: fc.Arbitrary<Cell> = fc.oneof(words, fc.double({ noNaN: true, noDefaultInfinity: true }))
     const row = fc.tuple(fc.constant('row'), cell, cell)
+    const written = (each: Cell) => (typeof each === 'number' ? numberText(each) : each)
     fc.assert(
-      fc.property(fc.array(row), (rows) => {
+      fc.property(fc.array(row, { maxLength: 8 }), (rows) => {
         const found = readBack(csvText({ ...loops, rows }), ',').slice(1)
-        expect(found).toEqual(
-          rows.map((cells) => cells.map((each) => (typeof each === 'number' ? numberText(each) : each))),
-        )
-        for (const [i, cells] of rows.entries())
-          for (const [j, value] of cells.entries())
-            if (typeof value === 'number') expect(Number(found[i]![j]) === value).toBe(true)
+        const numbers = rows.flatMap((cells) => cells.filter((each) => typeof each === 'number'))
+        expect(found).toEqual(rows.map((cells) => cells.map(written)))
+        expect(numbers.every((each) => Number(numberText(each)) === each)).toBe(true)
       }),
+      { numRuns: 60 },
     )
   })
 
