@@ -2,17 +2,20 @@ import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'reac
 import type { Drawing, Shape } from '#shared/bench/drawing/drawing.ts'
 import { fittedDrawing } from '#shared/bench/drawing/fitted.ts'
 import { arcPath } from '#shared/bench/drawing/svg.ts'
+import { PictureOut } from '../picture/PictureOut.tsx'
 
 interface DrawingViewProps {
   /** Makes the drawing with words of a height in its own millimetres. */
   readonly draw: (heightMm: number) => Drawing
   readonly label: string
+  /** Name of the file when it is saved. */
+  readonly name: string
 }
 
 const leastWordsPx = 12.5
 
 /** A drawing to scale, as large as there is room, with a bar to measure it by. */
-export function DrawingView({ draw, label }: DrawingViewProps): ReactNode {
+export function DrawingView({ draw, label, name }: DrawingViewProps): ReactNode {
   const frame = useRef<HTMLDivElement>(null)
   const [widthPx, setWidthPx] = useState(0)
   useLayoutEffect(() => {
@@ -28,7 +31,9 @@ export function DrawingView({ draw, label }: DrawingViewProps): ReactNode {
     <div className="drawingFrame" ref={frame}>
       {fitted === null ? null : (
         <>
-          <DrawingSvg drawing={fitted.drawing} label={label} unitsPerMm={fitted.scale} unit="px" />
+          <PictureOut name={name} title={label}>
+            <DrawingSvg drawing={fitted.drawing} label={label} unitsPerMm={fitted.scale} unit="px" />
+          </PictureOut>
           <ScaleBar pxPerMm={fitted.scale} />
         </>
       )}

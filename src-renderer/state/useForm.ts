@@ -1,6 +1,5 @@
 import { useEffect } from 'react'
 import type { MenuCommand } from '#shared/bridge/bridge.ts'
-import { printSheet } from '../bench/sheet/paper.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { useKeeping } from '../keeping/useKeeping.ts'
@@ -25,7 +24,7 @@ const commands: Readonly<Record<MenuCommand, () => void>> = {
 /** Prints the sheet of the job on the bench; elsewhere asks what of the workbook is wanted on paper. */
 function print(to: 'printer' | 'pdf'): void {
   if (document.querySelector('.onPaper') === null) useDialog.setState({ open: 'report' })
-  else void printSheet(to, nameOfWorkbook())
+  else void import('../bench/sheet/paper.ts').then(({ printSheet }) => printSheet(to, nameOfWorkbook()))
 }
 
 function nameOfWorkbook(): string {

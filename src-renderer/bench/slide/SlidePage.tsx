@@ -7,6 +7,7 @@ import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
 import { cutsTable } from '../../tables/benchTables.ts'
 import { TableOut } from '../../tables/TableOut.tsx'
+import { pictureWords } from '../../words/picture.ts'
 import { tableWords } from '../../words/table.ts'
 import { titles } from '../../words/tableHeadings.ts'
 import { useJob } from '../benchStore.ts'
@@ -94,7 +95,11 @@ function Sized({ sized, title, slide }: SizedProps): ReactNode {
   return (
     <>
       <Findings title="What is in the way" messages={sized.problems.map(({ message }) => message)} />
-      <DrawingView draw={draw} label={`Side view of ${title}, to scale, with its dimensions`} />
+      <DrawingView
+        draw={draw}
+        name={pictureWords.sideView(slide.id)}
+        label={`Side view of ${title}, to scale, with its dimensions`}
+      />
       <SlideButtons name={slide.id} title={title} sized={sized} />
       <TableOut
         name={titles.cuts(slide.id)}
