@@ -3,6 +3,7 @@ import { InsteadOfSheet } from './bench/sheet/InsteadOfSheet.tsx'
 import { useDialog } from './dialogs/dialogStore.ts'
 import { LineUp } from './lineUp/LineUp.tsx'
 import { pages } from './pages/pages.ts'
+import { Guide } from './start/Guide.tsx'
 import { useView } from './state/viewStore.ts'
 import { useWorkbook } from './state/workbookStore.ts'
 import { Header } from './strip/Header.tsx'
@@ -17,7 +18,10 @@ export function Workbench(): ReactNode {
       <Header />
       <div className="bench" data-page={page}>
         <LineUp />
-        <main className="middle">{empty ? <NoDesigns /> : <Pages />}</main>
+        <main className="middle">
+          <Guide />
+          {empty ? <NoDesigns /> : <Pages />}
+        </main>
         {empty ? null : <Tubing />}
       </div>
       <InsteadOfSheet />

@@ -1,13 +1,22 @@
 import type { ReactNode } from 'react'
 import type { BenchList } from '#shared/workbook/bench.ts'
+import { Mark } from '../help/Mark.tsx'
 import { useSelectedDesign } from '../state/derived.ts'
+import type { MarkId } from '../words/marks.ts'
 import { showJob, useBench, useJob, useJobs } from './benchStore.ts'
 import { startNewJob } from './newJobActions.ts'
 
-const lists: readonly { readonly list: BenchList; readonly title: string; readonly add: string }[] = [
-  { list: 'slides', title: 'Slide', add: 'Size a slide' },
-  { list: 'readings', title: 'Readings', add: 'Read a tuner' },
-  { list: 'pitchChanges', title: 'Change of pitch', add: 'Change the pitch' },
+interface JobListEntry {
+  readonly list: BenchList
+  readonly title: string
+  readonly add: string
+  readonly mark: MarkId
+}
+
+const lists: readonly JobListEntry[] = [
+  { list: 'slides', title: 'Slide', add: 'Size a slide', mark: 'leg' },
+  { list: 'readings', title: 'Readings', add: 'Read a tuner', mark: 'readings' },
+  { list: 'pitchChanges', title: 'Change of pitch', add: 'Change the pitch', mark: 'pitchChange' },
 ]
 
 /** Every job on the bench, under its part; and what reckons from one piece. */
@@ -18,7 +27,8 @@ export function JobIndex(): ReactNode {
       {lists.map((each) => (
         <JobList key={each.list} {...each} />
       ))}
-      <h3>From one piece</h3>
+      <h3 className="withMark">From one piece</h3>
+      <Mark id="onePiece" />
       <button
         type="button"
         className={onePiece ? 'job on' : 'job'}
@@ -31,7 +41,7 @@ export function JobIndex(): ReactNode {
   )
 }
 
-function JobList({ list, title, add }: (typeof lists)[number]): ReactNode {
+function JobList({ list, title, add, mark }: JobListEntry): ReactNode {
   const jobs = useJobs(list)
   const shown = useJob(list)
   const open = useBench(({ part }) => part === list)
@@ -39,7 +49,8 @@ function JobList({ list, title, add }: (typeof lists)[number]): ReactNode {
   const cannot = design === undefined || (list === 'slides' && design.loops.length === 0)
   return (
     <>
-      <h3>{title}</h3>
+      <h3 className="withMark">{title}</h3>
+      <Mark id={mark} />
       <ul>
         {jobs.map(({ id }) => {
           const on = open && id === shown?.id

@@ -1,11 +1,15 @@
-import type { ReactNode } from 'react'
+import { type ComponentType, lazy, type ReactNode, Suspense } from 'react'
 import { onMac } from '../bridge/keyCommands.ts'
+import { Segments } from '../fields/Choice.tsx'
+import { type HelpPart, useHelp } from '../help/helpStore.ts'
+import { helpWords } from '../words/help.ts'
 import { Dialog } from './Dialog.tsx'
 import { closeDialog } from './dialogStore.ts'
 
 const main = onMac ? '⌘' : 'Ctrl+'
 
 const keys: readonly (readonly [string, string])[] = [
+  [`${main}K`, 'find anything: fields, designs, notes, commands, words'],
   [`${main}S, ${main}Shift+S`, 'save, save as'],
   [`${main}O`, 'open'],
   [`${main}Z, ${main}Shift+Z`, 'undo, redo'],
@@ -14,22 +18,55 @@ const keys: readonly (readonly [string, string])[] = [
   ['↑ ↓ in a field', 'a step up or down; with Shift ten'],
   ['Alt+↑ ↓ on a design', 'move it in the line-up; F2 renames, Del deletes'],
   ['1 to 9, 0 beside the air', 'press a valve or let it up; 0 lets all of them up'],
-  ['C on a fingering', 'choose it for its note'],
+  ['C, L on a fingering', 'choose it for its note, listen to it'],
+  ['Esc', 'silence, whatever sounds'],
 ]
 
-/** The signs and keys of the window. */
+const loadParts = () => import('../help/HelpParts.tsx')
+const parts: Readonly<Record<HelpPart, ComponentType>> = {
+  keys: SignsAndKeys,
+  steps: lazy(() => loadParts().then(({ Steps }) => ({ default: Steps }))),
+  words: lazy(() => loadParts().then(({ Words }) => ({ default: Words }))),
+  formulas: lazy(() => loadParts().then(({ Formulas }) => ({ default: Formulas }))),
+}
+
+const partOptions = (Object.keys(helpWords.parts) as HelpPart[]).map((value) => ({
+  value,
+  text: helpWords.parts[value],
+}))
+
+/** First steps, signs and keys, the words of the trade, the formulas with their sources. */
 export function HelpDialog(): ReactNode {
+  const part = useHelp((state) => state.part)
+  const Part = parts[part]
   return (
-    <Dialog title="Signs and keys" onClose={closeDialog}>
-      <p>
-        Cents are positive when a note is <b>sharp</b>. <b>Tube</b> is length along the centre line;{' '}
-        <b>out</b> is how far a slide is moved, and each millimetre out adds two of tube. What you typed is
-        bold, what follows from it is light.
-      </p>
-      <p>
-        A field takes <code>2*62.5 + pi*19</code>, <code>2 ft 9 in</code>, <code>1 3/16 in</code>,{' '}
-        <code>12,5 mm</code>.
-      </p>
+    <Dialog title={helpWords.title} onClose={closeDialog} wide>
+      <Segments
+        label={helpWords.partsLabel}
+        labelHidden
+        value={part}
+        options={partOptions}
+        take={(value) => useHelp.setState({ part: value, at: null })}
+      />
+      <div className="helpPart">
+        <Suspense fallback={null}>
+          <Part />
+        </Suspense>
+      </div>
+      <div className="buttons">
+        <button type="button" className="main" onClick={closeDialog}>
+          {helpWords.close}
+        </button>
+      </div>
+    </Dialog>
+  )
+}
+
+function SignsAndKeys(): ReactNode {
+  return (
+    <>
+      <p>{helpWords.signs}</p>
+      <p>{helpWords.typed}</p>
       <dl className="keys">
         {keys.map(([key, what]) => (
           <div key={key}>
@@ -38,11 +75,6 @@ export function HelpDialog(): ReactNode {
           </div>
         ))}
       </dl>
-      <div className="buttons">
-        <button type="button" className="main" onClick={closeDialog}>
-          Close
-        </button>
-      </div>
-    </Dialog>
+    </>
   )
 }

@@ -1,8 +1,12 @@
 import { type ReactNode, useId } from 'react'
+import { Mark } from '../help/Mark.tsx'
+import type { MarkId } from '../words/marks.ts'
 
 interface ChoiceProps<Value extends string> {
   readonly label: string
   readonly labelHidden?: boolean
+  /** A word explained behind the label. */
+  readonly mark?: MarkId
   readonly value: Value
   readonly options: readonly { readonly value: Value; readonly text: string }[]
   readonly take: (value: Value) => void
@@ -16,6 +20,7 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>): ReactNo
       <label htmlFor={id} className={props.labelHidden ? 'unseen' : undefined}>
         {props.label}
       </label>
+      {props.mark === undefined ? null : <Mark id={props.mark} />}
       <select id={id} value={props.value} onChange={(event) => props.take(event.target.value as Value)}>
         {props.options.map(({ value, text }) => (
           <option key={value} value={value}>

@@ -1,5 +1,7 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react'
+import { Mark } from '../help/Mark.tsx'
 import { endBurst } from '../state/workbookStore.ts'
+import type { MarkId } from '../words/marks.ts'
 
 /** What a typed text means, or what is wrong with it. */
 export type Typed =
@@ -14,6 +16,8 @@ export interface QuantityFieldProps {
   readonly shown: string
   readonly unit?: ReactNode
   readonly help?: string
+  /** A word explained behind the label. */
+  readonly mark?: MarkId
   /** A derived figure is drawn lighter than one that was typed. */
   readonly derived?: boolean
   readonly read: (text: string) => Typed
@@ -71,6 +75,7 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
       <label htmlFor={id} className={props.labelHidden ? 'unseen' : undefined} title={props.help}>
         {props.label}
       </label>
+      {props.mark === undefined ? null : <Mark id={props.mark} />}
       <span className="entry">
         <input
           id={id}

@@ -19,6 +19,7 @@ import { useDialog } from '../dialogs/dialogStore.ts'
 import { Actions } from '../fields/Actions.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
+import { Mark } from '../help/Mark.tsx'
 import { SeriesMark } from '../look/SeriesMark.tsx'
 import { type DerivedDesign, useDerived, useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
@@ -41,7 +42,8 @@ export function LineUp(): ReactNode {
   }, [])
   return (
     <aside className="left" aria-label="Line-up">
-      <h2>Line-up</h2>
+      <h2 className="withMark">Line-up</h2>
+      <Mark id="rms" />
       <ol className="lineUp">
         {all.map((derived, index) => (
           <DesignCard

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import { useEffect, useId, useRef } from 'react'
+import { Mark } from '../help/Mark.tsx'
 import type { DerivedDesign } from '../state/derived.ts'
 import type { Selection } from '../state/viewStore.ts'
 import { listenWords as words } from '../words/listen.ts'
@@ -27,6 +28,7 @@ export function ListenPanel({ derived, selection }: ListenPanelProps): ReactNode
         <button ref={fold} type="button" className="quiet" aria-expanded onClick={closeListen}>
           {words.title}
         </button>
+        <Mark id="beat" />
         <StopButton />
       </div>
       <Comparison derived={derived} selection={selection} />

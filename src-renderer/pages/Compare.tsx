@@ -4,6 +4,7 @@ import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { Summary } from '#shared/tuning/summary.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { lengthFigure } from '../fields/LengthField.tsx'
+import { Mark } from '../help/Mark.tsx'
 import { SeriesMark } from '../look/SeriesMark.tsx'
 import { type DerivedDesign, useDerived } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
@@ -32,6 +33,7 @@ export function Compare(): ReactNode {
     <section className="sheet" aria-label="Compare">
       <div className="caption">
         <h1>Comparison</h1>
+        <Mark id="rms" />
         <span className="soft captionOf">the least of each row is underlined</span>
         <button type="button" className="reportButton" onClick={() => useDialog.setState({ open: 'report' })}>
           {reportWords.open}

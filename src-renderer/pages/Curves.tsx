@@ -5,6 +5,7 @@ import { type CurvesModel, curvesByFingering, curvesByNote, placeOfSelection } f
 import { ErrorChartView } from '../curves/ErrorChartView.tsx'
 import { Segments } from '../fields/Choice.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
+import { Mark } from '../help/Mark.tsx'
 import { type DerivedDesign, useSelectedDesign, useVisible } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { select, useView, type ViewState } from '../state/viewStore.ts'
@@ -102,6 +103,7 @@ const CurvesCaption = memo(function CurvesCaption({ by, which }: CurvesCaptionPr
   return (
     <div className="caption">
       <h1>{by === 'fingering' ? 'Combination error' : 'Error by note'}</h1>
+      <Mark id={by === 'fingering' ? 'combination' : 'cents'} />
       <Segments
         label="Along the axis"
         labelHidden
@@ -136,6 +138,7 @@ export function BandField(): ReactNode {
     <div className="band">
       <NumberField
         label="band ±"
+        mark="band"
         value={bandCents}
         digits={0}
         atLeast={1}

@@ -5,6 +5,7 @@ import { type Candidate, type Note, playedCandidate } from '#shared/tuning/notes
 import { chooseFingering } from '#shared/workbook/commands/designCommands.ts'
 import { PrintButtons } from '../bench/sheet/PrintButtons.tsx'
 import { Segments } from '../fields/Choice.tsx'
+import { Mark } from '../help/Mark.tsx'
 import { useListen } from '../listen/listenStore.ts'
 import { type DerivedDesign, useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
@@ -32,6 +33,7 @@ export function Fingerings(): ReactNode {
     <section className="sheet" aria-label="Fingerings">
       <div className="caption">
         <h1>Fingering chart</h1>
+        <Mark id="usual" />
         <span className="soft captionOf">{derived.design.name}</span>
         <Segments
           label="Spelling"

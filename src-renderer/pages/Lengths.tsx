@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo } from 'react'
+import { Mark } from '../help/Mark.tsx'
 import { Choices } from '../lengths/Choices.tsx'
 import { CountedFingerings } from '../lengths/CountedFingerings.tsx'
 import { Doubt } from '../lengths/Doubt.tsx'
@@ -40,6 +41,7 @@ function LengthsOf({ derived }: { readonly derived: DerivedDesign }): ReactNode 
     <section className="sheet lengths" aria-label="Lengths">
       <div className="caption">
         <h1>Lengths</h1>
+        <Mark id="fit" />
         <span className="soft captionOf">found for {derived.design.name}</span>
       </div>
       <Choices derived={derived} />

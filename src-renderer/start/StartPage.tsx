@@ -5,6 +5,7 @@ import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { LeftWork } from '../keeping/LeftWork.tsx'
 import { openByDialog, openRecent } from '../state/fileActions.ts'
+import { FirstSteps } from './FirstSteps.tsx'
 import { openExample } from './readExample.ts'
 
 /** What stands when nothing is open: new, open, lately used, examples, and work that a crash left behind. */
@@ -18,6 +19,7 @@ export function StartPage(): ReactNode {
           put it right.
         </p>
         <LeftWork />
+        <FirstSteps />
         <div className="startColumns">
           <section aria-labelledby="begin">
             <h2 id="begin">Begin</h2>

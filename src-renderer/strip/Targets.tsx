@@ -11,6 +11,7 @@ import { Actions } from '../fields/Actions.tsx'
 import { Choice } from '../fields/Choice.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
+import { Mark } from '../help/Mark.tsx'
 import { useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
@@ -26,9 +27,12 @@ export function Targets(): ReactNode {
     <section className="targets" aria-label="Targets">
       <PitchChoice a4Hz={reference.a4Hz} />
       <TemperamentChoice temperament={reference.temperament} />
-      <button type="button" className="plainButton" onClick={() => useDialog.setState({ open: 'air' })}>
-        <span className="soft">air</span> {airText(air)}
-      </button>
+      <span className="together">
+        <button type="button" className="plainButton" onClick={() => useDialog.setState({ open: 'air' })}>
+          <span className="soft">air</span> {airText(air)}
+        </button>
+        <Mark id="air" />
+      </span>
       <TuningChoice />
     </section>
   )
@@ -39,6 +43,7 @@ function PitchChoice({ a4Hz }: { readonly a4Hz: number }): ReactNode {
     <span className="together">
       <NumberField
         label="A4"
+        mark="a4"
         value={a4Hz}
         digits={1}
         atLeast={380}
@@ -89,6 +94,7 @@ const TemperamentChoice = memo(function TemperamentChoice({
     <span className="together">
       <Choice
         label="temperament"
+        mark="temperament"
         value={temperament.kind}
         options={kinds}
         take={(kind) => {
@@ -159,6 +165,7 @@ const MainSlideChoice = memo(function MainSlideChoice(props: MainSlideChoiceProp
     <span className="together">
       <Choice
         label="main slide"
+        mark="mainSlide"
         value={tuning.kind === 'none' ? 'none' : String(tuning.harmonic)}
         options={[
           { value: 'none', text: 'as drawn' },

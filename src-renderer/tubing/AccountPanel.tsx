@@ -5,6 +5,7 @@ import { slideMovementMm } from '#shared/tubing/slideMovement.ts'
 import { type AccountCause, accountOf } from '#shared/tuning/account.ts'
 import type { Combination } from '#shared/tuning/combinations.ts'
 import { lengthFigure } from '../fields/LengthField.tsx'
+import { Mark } from '../help/Mark.tsx'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import type { Selection } from '../state/viewStore.ts'
@@ -45,7 +46,8 @@ function CombinationAccount({
   const exact = Math.abs(row.errorCents) < 0.05
   return (
     <div className="account" aria-live="polite">
-      <h3>{headline(row.fingering === '0' ? 'Open' : row.fingering, row.errorCents)}</h3>
+      <h3 className="withMark">{headline(row.fingering === '0' ? 'Open' : row.fingering, row.errorCents)}</h3>
+      <Mark id="combination" />
       <p>
         <span>tube it has</span>
         <b>
@@ -104,7 +106,8 @@ function NoteAccount({ derived, selection }: NoteAccountProps): ReactNode {
   const played = `${noteName(midi, spelling)}, ${account.fingering === '0' ? 'open' : account.fingering} on ${harmonic}`
   return (
     <div className="account" aria-live="polite">
-      <h3>{headline(played, account.totalCents)}</h3>
+      <h3 className="withMark">{headline(played, account.totalCents)}</h3>
+      <Mark id="account" />
       {account.terms
         .filter(
           ({ cause, cents }) => cause === 'harmonic' || cause === 'combination' || Math.abs(cents) >= 0.005,

@@ -28,6 +28,7 @@ export const InstrumentFields = memo(function InstrumentFields(props: Instrument
     <div className="fields">
       <NumberField
         label="Fundamental"
+        mark="fundamental"
         value={data.fundamentalHz}
         digits={2}
         units={['Hz']}
@@ -37,6 +38,7 @@ export const InstrumentFields = memo(function InstrumentFields(props: Instrument
       />
       <LengthField
         label="Effective length"
+        mark="effectiveLength"
         derived
         lengthMm={openMm}
         help="Speed of sound over twice the fundamental. Typing a length sets the fundamental."
@@ -47,6 +49,7 @@ export const InstrumentFields = memo(function InstrumentFields(props: Instrument
       />
       <LengthField
         label="Bore length"
+        mark="bore"
         lengthMm={data.boreLengthMm ?? null}
         help="Physical centre line from the mouthpiece receiver to the bell rim. May be left empty."
         clear={() => tryRun(setInstrument(id, 'boreLengthMm', undefined))}

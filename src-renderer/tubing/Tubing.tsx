@@ -3,6 +3,7 @@ import { lengthText } from '#shared/quantity/figures.ts'
 import { liesInRoute } from '#shared/valves/gate.ts'
 import { bitsOf, routing } from '#shared/valves/route.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
+import { Mark } from '../help/Mark.tsx'
 import { ListenFold } from '../listen/ListenFold.tsx'
 import { type DerivedDesign, useSelectedDesign, useWarnings } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
@@ -72,10 +73,11 @@ function LoopList({
   const system = routing(openMm, design.valves, design.loops)
   return (
     <>
-      <h3 className="loopsHead">
+      <h3 className="loopsHead withMark">
         Loops, to scale
         {down === null ? null : <span className="of"> · brass: in the route of the account</span>}
       </h3>
+      <Mark id="loop" />
       {design.loops.length === 0 ? <p className="soft">No loops: the open route is all there is.</p> : null}
       <ul className="loops">
         {design.loops.map((loop, i) => (

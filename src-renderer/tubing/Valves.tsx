@@ -19,6 +19,7 @@ import { Choice } from '../fields/Choice.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
+import { Mark } from '../help/Mark.tsx'
 import { run } from '../state/workbookStore.ts'
 
 /** The valves of a design: name, nominal drop, order; and which fingerings it uses. */
@@ -38,7 +39,8 @@ export function Valves({ design, openMm }: { readonly design: Design; readonly o
   }
   return (
     <>
-      <h3>Valves</h3>
+      <h3 className="withMark">Valves</h3>
+      <Mark id="nominalDrop" />
       <ValveList designId={design.id} valves={valves} />
       <div className="rowButtons">
         <button type="button" className="add" disabled={valves.length >= mostValves} onClick={add}>

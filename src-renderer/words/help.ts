@@ -1,0 +1,46 @@
+/** Everything that Help and the first steps say; the words of the trade and the formulas have files of their own. */
+export const helpWords = {
+  title: 'Help',
+  parts: { steps: 'First steps', keys: 'Signs and keys', words: 'Words', formulas: 'Formulas' },
+  partsLabel: 'Parts of the help',
+  close: 'Close',
+  source: 'Source:',
+  allWords: 'All words and formulas…',
+  signs:
+    'Cents are positive when a note is sharp. Tube is length along the centre line; out is how far a slide is moved, and each millimetre out adds two of tube. What you typed is bold, what follows from it is light.',
+  typed: 'A field takes 2*62.5 + pi*19, 2 ft 9 in, 1 3/16 in, 12,5 mm.',
+  stepsLead: 'Three ways in, each with an example from Saltmarsh Lane. What is open is asked about first.',
+} as const
+
+/** The three tasks of a first run, each with what to do when it is open. */
+export const firstSteps = [
+  {
+    id: 'slide',
+    title: 'Size a slide',
+    lead: 'A slide is missing, crushed, or wrong for the pitch.',
+    guide:
+      'Type what you measured into the fields: leg spacing, outer legs, knuckles. The bow, the legs to cut and the drawing follow at once; the sheet is for the bench.',
+  },
+  {
+    id: 'compensating',
+    title: 'Try a compensating layout',
+    lead: 'What it mends, what is left over, what tube it costs.',
+    guide:
+      'The account on the right says why 1-3 with the fourth valve is out. Drag a loop’s bow and watch the curve; the other lines are the same body with other systems.',
+  },
+  {
+    id: 'compare',
+    title: 'Compare systems',
+    lead: 'One body, four systems, side by side in figures.',
+    guide:
+      'The least of each row is underlined: errors against tube. Pick a name to work on that design; Curves shows them as lines, and Listen lets them be heard.',
+  },
+] as const
+
+export type FirstStep = (typeof firstSteps)[number]['id']
+
+export const startWords = {
+  firstSteps: 'A result within a minute',
+  putAway: 'Put these away',
+  guideDone: 'Understood',
+} as const
