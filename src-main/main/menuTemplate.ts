@@ -73,6 +73,8 @@ function editMenu(content: MenuContent, acts: MenuActs): Item[] {
     item('undo', named(words.undo, undo), undo !== null),
     item('redo', named(words.redo, redo), redo !== null),
     separator,
+    item('palette', words.palette),
+    separator,
     { id: 'cut', label: words.cut, role: 'cut' },
     { id: 'copy', label: words.copy, role: 'copy' },
     { id: 'paste', label: words.paste, role: 'paste' },
@@ -93,7 +95,7 @@ function viewMenu(): Item[] {
 function helpMenu(content: MenuContent, acts: MenuActs, onMac: boolean): Item[] {
   const item = itemsOf(content, acts)
   const about: Item[] = onMac ? [] : [separator, { id: 'about', label: words.about, role: 'about' }]
-  return [item('help', words.helpPages), item('palette', words.palette), ...about]
+  return [item('help', words.helpPages), ...about]
 }
 
 function itemsOf(content: MenuContent, acts: MenuActs) {

@@ -29,7 +29,7 @@ export const words = {
   fullScreen: 'Full screen',
   help: 'Help',
   helpPages: 'Ferrule help',
-  palette: 'All commands…',
+  palette: 'Find…',
   about: 'About Ferrule',
   cancel: 'Cancel',
   dontSave: "Don't save",

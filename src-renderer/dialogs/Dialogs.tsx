@@ -15,6 +15,9 @@ const LoopsDialog = lazy(() =>
 const ReportDialog = lazy(() =>
   import('../report/ReportDialog.tsx').then(({ ReportDialog: dialog }) => ({ default: dialog })),
 )
+const FindDialog = lazy(() =>
+  import('../find/FindDialog.tsx').then(({ FindDialog: component }) => ({ default: component })),
+)
 
 /** Whichever dialog is open. */
 export function Dialogs(): ReactNode {
@@ -33,6 +36,7 @@ export function Dialogs(): ReactNode {
       <Suspense fallback={null}>
         {open === 'loops' ? <LoopsDialog /> : null}
         {open === 'report' ? <ReportDialog /> : null}
+        {open === 'find' ? <FindDialog /> : null}
       </Suspense>
       <UnsavedDialog />
       <TroubleDialog />

@@ -14,6 +14,7 @@ export interface DialogState {
     | 'leftWork'
     | 'loops'
     | 'report'
+    | 'find'
 }
 
 export const useDialog = create<DialogState>()(() => ({ open: null }))

@@ -7,7 +7,8 @@ import { openByDialog, save, saveAs, takeAnswer, useDirty, useFile, whenKept } f
 import { useHistory } from './history.ts'
 import { redo, undo, useWorkbook } from './workbookStore.ts'
 
-const commands: Readonly<Record<MenuCommand, () => void>> = {
+/** What each command of the menus does. */
+export const commands: Readonly<Record<MenuCommand, () => void>> = {
   new: () => whenKept(() => useDialog.setState({ open: 'newWorkbook' })),
   open: openByDialog,
   save: () => void save(),
@@ -18,7 +19,12 @@ const commands: Readonly<Record<MenuCommand, () => void>> = {
   print: () => print('printer'),
   pdf: () => print('pdf'),
   help: () => useDialog.setState({ open: 'help' }),
-  palette: () => undefined,
+  palette: openFind,
+}
+
+/** Looks for something, unless a dialog waits for an answer. */
+function openFind(): void {
+  if (document.querySelector('dialog[open]') === null) useDialog.setState({ open: 'find' })
 }
 
 /** Prints the sheet of the job on the bench; elsewhere asks what of the workbook is wanted on paper. */

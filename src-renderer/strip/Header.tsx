@@ -17,6 +17,7 @@ import {
 } from '../state/fileActions.ts'
 import { useHistory } from '../state/history.ts'
 import { redo, undo, useWorkbook } from '../state/workbookStore.ts'
+import { findWords } from '../words/find.ts'
 import { reportWords } from '../words/report.ts'
 import { Targets } from './Targets.tsx'
 
@@ -51,7 +52,9 @@ function FileMenu(): ReactNode {
         { text: 'Save', keys: `${mainKey}S`, act: () => void save() },
         { text: 'Save as…', keys: `${mainKey}Shift+S`, act: () => void saveAs() },
         { text: reportWords.open, act: () => useDialog.setState({ open: 'report' }) },
+        { text: 'Find…', keys: `${mainKey}K`, act: () => useDialog.setState({ open: 'find' }) },
         { text: 'Settings…', act: () => useDialog.setState({ open: 'settings' }) },
+        { text: 'Help', keys: 'F1', act: () => useDialog.setState({ open: 'help' }) },
       ]}
     />
   )
@@ -96,6 +99,14 @@ function HistoryButtons(): ReactNode {
   const { undo: undoName, redo: redoName } = useHistory()
   return (
     <div className="history">
+      <button
+        type="button"
+        className="quiet"
+        title={`${mainKey}K`}
+        onClick={() => useDialog.setState({ open: 'find' })}
+      >
+        {findWords.button}
+      </button>
       <button
         type="button"
         className="quiet"

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
 import { benchScenes } from './benchScenes.ts'
 import { boreScenes } from './boreScenes.ts'
+import { findScenes } from './findScenes.ts'
 import { keepingScenes } from './keepingScenes.ts'
 import { lengthsScenes } from './lengthsScenes.ts'
 import { listenScenes } from './listenScenes.ts'
@@ -189,4 +190,5 @@ export const scenes: readonly Scene[] = [
   ...picturesScenes,
   ...keepingScenes,
   ...outScenes,
+  ...findScenes,
 ]

@@ -51,6 +51,13 @@ describe('The menu', () => {
     expect(itemsOn('linux', shown).find((item) => item.id === 'undo')?.label).toBe('Undo “Rename “B && E♭””')
   })
 
+  test('finds from the Edit menu, without a workbook too', () => {
+    const edit = itemsOn('linux', { ...state, hasWorkbook: false }).find((item) => item.id === 'edit')
+    const items = (edit?.submenu ?? []) as MenuItemConstructorOptions[]
+    const find = items.find((item) => item.id === 'palette')
+    expect(find).toMatchObject({ label: 'Find…', enabled: true, accelerator: 'CmdOrCtrl+K' })
+  })
+
   test('has nothing to save or print without a workbook', () => {
     const shown = { ...state, hasWorkbook: false }
     for (const id of ['save', 'saveAs', 'print', 'pdf']) {

@@ -1,0 +1,80 @@
+import type { Page } from 'playwright-core'
+import type { Scene } from './scenes.ts'
+
+async function bass(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /Bass in F/ }).click()
+  await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+}
+
+async function find(page: Page, typed: string): Promise<void> {
+  await page.keyboard.press('Control+k')
+  await page.getByRole('combobox', { name: /^Field, design/ }).fill(typed)
+}
+
+async function help(page: Page, part: string): Promise<void> {
+  await page.keyboard.press('F1')
+  await page.getByRole('button', { name: part, exact: true }).click()
+}
+
+export const findScenes: readonly Scene[] = [
+  {
+    name: 'find',
+    set: async (page) => {
+      await bass(page)
+      await find(page, 'third')
+    },
+  },
+  { name: 'find-start', set: (page) => find(page, '') },
+  {
+    name: 'find-none',
+    set: async (page) => {
+      await bass(page)
+      await find(page, 'clarinet')
+    },
+  },
+  {
+    name: 'explained',
+    set: async (page) => {
+      await bass(page)
+      await page.getByRole('button', { name: 'Explain “combination error”' }).first().click()
+      await page.getByText('1200·log2(required / route)').waitFor()
+    },
+  },
+  {
+    name: 'help-words',
+    set: async (page) => {
+      await help(page, 'Words')
+      await page.getByText('Ascending valve', { exact: true }).waitFor()
+    },
+  },
+  {
+    name: 'help-formulas',
+    set: async (page) => {
+      await help(page, 'Formulas')
+      await page.getByText('Speed of sound', { exact: true }).waitFor()
+    },
+  },
+  { name: 'help-steps', set: (page) => help(page, 'First steps') },
+  { name: 'help-keys', set: (page) => help(page, 'Signs and keys') },
+  {
+    name: 'first-slide',
+    set: async (page) => {
+      await page.getByRole('button', { name: /^Size a slide/ }).click()
+      await page.getByRole('complementary', { name: 'Size a slide' }).waitFor()
+    },
+  },
+  {
+    name: 'first-compensating',
+    set: async (page) => {
+      await page.getByRole('button', { name: /^Try a compensating layout/ }).click()
+      await page.getByRole('complementary', { name: 'Try a compensating layout' }).waitFor()
+    },
+  },
+  {
+    name: 'first-compare',
+    set: async (page) => {
+      await page.getByRole('button', { name: /^Compare systems/ }).click()
+      await page.getByRole('complementary', { name: 'Compare systems' }).waitFor()
+    },
+  },
+]

@@ -1,0 +1,169 @@
+import type { Page } from 'playwright-core'
+import { describe, expect } from 'vitest'
+import { browserTest } from '../desktop/harness/browserForm.ts'
+import { openExample } from './steps.ts'
+
+/** Looks for something with the keyboard alone and goes to what comes first. */
+async function find(page: Page, typed: string): Promise<void> {
+  await page.keyboard.press('Control+k')
+  await page.getByRole('combobox', { name: /^Field, design/ }).waitFor()
+  await page.keyboard.type(typed)
+  await expect.poll(() => page.getByRole('option', { selected: true }).count(), { timeout: 4000 }).toBe(1)
+  await page.keyboard.press('Enter')
+  await page.getByRole('combobox', { name: /^Field, design/ }).waitFor({ state: 'detached' })
+}
+
+/** What has the focus, by its label. */
+function focused(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const at = document.activeElement
+    if (at === null || at === document.body) return ''
+    const label = at instanceof HTMLInputElement ? at.labels?.[0]?.textContent : null
+    return at.getAttribute('aria-label') ?? label ?? at.textContent ?? ''
+  })
+}
+
+const chosenTab = (page: Page) => page.getByRole('tab', { selected: true }).textContent()
+const account = (page: Page) => page.locator('.account h3').textContent()
+
+describe('finding, by the keyboard alone', () => {
+  browserTest('goes to fields, loops, designs, notes, fingerings and pages', async ({ form }) => {
+    const { page, complaints } = await form.open()
+    await openExample(page, 'Bass in F, four ways')
+    await find(page, 'a4')
+    await expect.poll(() => focused(page)).toBe('A4')
+    await find(page, 'fundamental')
+    await expect.poll(() => focused(page)).toBe('Fundamental')
+    await find(page, 'transposition')
+    await expect.poll(() => focused(page)).toBe('Transposition')
+    await find(page, 'indep design')
+    expect(await page.locator('.cardName[aria-current="true"]').textContent()).toContain('Independent')
+    await find(page, 'third plain')
+    await expect.poll(() => focused(page)).toBe('Length of third')
+    expect(await page.locator('.cardName[aria-current="true"]').textContent()).toBe('Plain, four valves')
+    await find(page, 'eb3')
+    expect(await account(page)).toMatch(/^E♭3, /)
+    expect(await page.getByRole('button', { name: 'by note', pressed: true }).count()).toBe(1)
+    await find(page, '1-3-4')
+    expect(await account(page)).toMatch(/^1-3-4 is \+136\.7/)
+    await find(page, 'compare')
+    expect(await chosenTab(page)).toBe('Compare')
+    await find(page, 'd#3')
+    expect(await chosenTab(page)).toBe('Fingerings')
+    expect(complaints).toEqual([])
+  })
+
+  browserTest('gives commands, opens examples, and explains words and formulas', async ({ form }) => {
+    const { page, complaints } = await form.open()
+    await find(page, 'early two')
+    await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+    await find(page, 'humidity')
+    await expect.poll(() => focused(page)).toBe('Relative humidity')
+    await page.keyboard.press('Escape')
+    await find(page, 'knuckle')
+    await page.getByRole('dialog', { name: 'Help' }).locator('.on').getByText('Knuckle').waitFor()
+    await page.keyboard.press('Escape')
+    await find(page, 'required length')
+    await page.getByRole('dialog', { name: 'Help' }).locator('.on').waitFor()
+    await page.keyboard.press('Escape')
+    await find(page, 'inches')
+    await expect.poll(() => page.locator('.loops .unit').first().textContent()).toBe('in')
+    await find(page, 'size slide')
+    await expect.poll(() => chosenTab(page)).toBe('Bench')
+    await find(page, 'least engaged')
+    await expect.poll(() => focused(page)).toBe('Least engaged')
+    await find(page, 'undo')
+    expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true)
+    expect(complaints).toEqual([])
+  })
+
+  browserTest('leaves everything as it was when it is closed or nothing fits', async ({ form }) => {
+    const { page } = await form.open()
+    await openExample(page, 'Bass in F, four ways')
+    await find(page, 'a4')
+    await page.keyboard.press('Control+k')
+    await page.keyboard.type('clarinet')
+    await page.getByText('Nothing is called “clarinet”').waitFor()
+    expect(await page.getByRole('option').count()).toBe(0)
+    await page.keyboard.press('Enter')
+    await page.keyboard.press('Escape')
+    await expect.poll(() => focused(page)).toBe('A4')
+  })
+
+  browserTest('names the chosen row to a screen reader, all round the list', async ({ form }) => {
+    const { page } = await form.open()
+    await page.keyboard.press('Control+k')
+    const field = page.getByRole('combobox', { name: /^Field, design/ })
+    const chosen = async (): Promise<string | null> => {
+      const id = await field.getAttribute('aria-activedescendant')
+      return page.locator(`[id="${id}"]`).textContent()
+    }
+    const first = await chosen()
+    await page.keyboard.press('ArrowDown')
+    expect(await chosen()).not.toBe(first)
+    await page.keyboard.press('ArrowUp')
+    expect(await chosen()).toBe(first)
+    await page.keyboard.press('ArrowUp')
+    expect(await page.getByRole('option').last().getAttribute('aria-selected')).toBe('true')
+  })
+})
+
+describe('help where it is needed', () => {
+  browserTest(
+    'explains a word beside it, with its formula and source, and gives the focus back',
+    async ({ form }) => {
+      const { page, complaints } = await form.open()
+      await openExample(page, 'Bass in F, four ways')
+      const mark = page.getByRole('button', { name: 'Explain “effective length”' })
+      await mark.focus()
+      await page.keyboard.press('Enter')
+      const text = page.getByRole('dialog', { name: 'Explain “effective length”' })
+      await text.getByText('L = c / (2·f1)').waitFor()
+      expect(await text.textContent()).toContain('Source:')
+      await page.keyboard.press('Escape')
+      await text.waitFor({ state: 'detached' })
+      await expect.poll(() => focused(page)).toBe('Explain “effective length”')
+      await page.getByRole('button', { name: 'Explain “air”' }).click()
+      await page.getByText('Cramer, J. Acoust. Soc. Am. 93, 2510 (1993).').waitFor()
+      await page.getByRole('button', { name: 'All words and formulas…' }).click()
+      await page
+        .getByRole('dialog', { name: 'Help' })
+        .locator('.on')
+        .getByText('Air', { exact: true })
+        .waitFor()
+      expect(complaints).toEqual([])
+    },
+  )
+})
+
+describe('a first run', () => {
+  browserTest('leads each of three people to a result with one press', async ({ form }) => {
+    const { page, complaints } = await form.open()
+    await page.getByRole('button', { name: /^Size a slide/ }).click()
+    await page.getByRole('complementary', { name: 'Size a slide' }).waitFor()
+    expect(await chosenTab(page)).toBe('Bench')
+    await page.locator('.resultFigures').first().waitFor()
+    await find(page, 'try compensating layout')
+    await page.getByRole('button', { name: 'Don’t save' }).click()
+    await page.getByRole('complementary', { name: 'Try a compensating layout' }).waitFor()
+    expect(await account(page)).toMatch(/^1-3-4 is \+30\.3/)
+    await find(page, 'compare systems')
+    await page.getByRole('complementary', { name: 'Compare systems' }).waitFor()
+    expect(await chosenTab(page)).toBe('Compare')
+    await page.getByRole('button', { name: 'Understood' }).click()
+    expect(await page.getByRole('complementary', { name: 'Compare systems' }).count()).toBe(0)
+    expect(complaints).toEqual([])
+  })
+
+  browserTest('puts its tasks away for good when asked', async ({ form }) => {
+    const { page } = await form.open()
+    await page.getByRole('button', { name: 'Put these away' }).click()
+    expect(await page.getByRole('button', { name: /^Size a slide/ }).count()).toBe(0)
+    await page.reload()
+    await page.getByRole('heading', { name: 'Ferrule' }).waitFor()
+    expect(await page.getByRole('button', { name: /^Size a slide/ }).count()).toBe(0)
+    await page.keyboard.press('F1')
+    await page.getByRole('button', { name: 'First steps' }).click()
+    await page.getByRole('button', { name: /^Compare systems/ }).waitFor()
+  })
+})
