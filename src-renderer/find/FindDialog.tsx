@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react'
-import { ranked } from '#shared/find/ranked.ts'
+import { prepared, ranked } from '#shared/find/ranked.ts'
 import { Dialog } from '../dialogs/Dialog.tsx'
 import { closeDialog } from '../dialogs/dialogStore.ts'
 import { findWords as words } from '../words/find.ts'
@@ -17,7 +17,7 @@ const page = 8
 /** Looks for anything by its name; arrow keys choose, Enter goes there. */
 export function FindDialog(): ReactNode {
   // What is in the window is gathered before the dialog is in it.
-  const [items] = useState(allItems)
+  const [items] = useState(() => prepared(allItems()))
   const [typed, setTyped] = useState('')
   const [at, setAt] = useState(0)
   const found = useMemo(() => ranked(typed, items, mostFound), [typed, items])

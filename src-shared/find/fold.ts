@@ -1,3 +1,6 @@
+/** Most names are plain, and then there is no sign to look at by itself. */
+const isPlain = /^[ -~]*$/
+
 const signs: Readonly<Record<string, string>> = { '♭': 'b', '♯': '#', '−': '-', '–': '-', '’': "'" }
 
 /**
@@ -8,6 +11,7 @@ const signs: Readonly<Record<string, string>> = { '♭': 'b', '♯': '#', '−':
  * @example folded('E♭, façade') // 'eb, facade'
  */
 export function folded(text: string): string {
+  if (isPlain.test(text)) return text.toLowerCase()
   return Array.from(text.split(''), foldedSign).join('')
 }
 

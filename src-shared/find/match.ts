@@ -1,5 +1,5 @@
 import { folded } from './fold.ts'
-import { matchOfWord, type WordMatch } from './wordMatch.ts'
+import { matchOfWord, type SearchedText, searchedText, type WordMatch } from './wordMatch.ts'
 
 /** How well a text fits what was typed. */
 export interface Match {
@@ -19,16 +19,33 @@ export interface Match {
  * @example matchOf('leg sp', 'Leg spacing')?.places // [0, 1, 2, 4, 5]
  */
 export function matchOf(typed: string, text: string): Match | null {
-  const words = folded(typed).split(/\s+/).filter(Boolean)
-  const whole = folded(text)
+  return matchOfWords(typedWords(typed), searchedText(text))
+}
+
+/**
+ * The words of what was typed, folded.
+ *
+ * @example typedWords(' Leg  sp') // ['leg', 'sp']
+ */
+export function typedWords(typed: string): readonly string[] {
+  return folded(typed).split(/\s+/).filter(Boolean)
+}
+
+/**
+ * As `matchOf`, for words and a text that were made ready before.
+ *
+ * @example matchOfWords(['leg'], searchedText('Leg spacing'))?.places // [0, 1, 2]
+ */
+export function matchOfWords(words: readonly string[], text: SearchedText): Match | null {
   const found: WordMatch[] = []
   for (const word of words) {
-    const match = matchOfWord(word, whole)
+    const match = matchOfWord(word, text)
     if (match === null) return null
     found.push(match)
   }
   const places = [...new Set(found.flatMap((match) => match.places))].sort((a, b) => a - b)
   // Of texts that fit alike, the shorter is the likelier to be meant.
-  const cost = found.reduce((sum, match) => sum + match.cost, 0) + (words.length > 0 ? text.length / 1000 : 0)
+  const cost =
+    found.reduce((sum, match) => sum + match.cost, 0) + (words.length > 0 ? text.folded.length / 1000 : 0)
   return { cost, places }
 }

@@ -1,4 +1,5 @@
-import { type Match, matchOf } from './match.ts'
+import { type Match, matchOfWords, typedWords } from './match.ts'
+import { type SearchedText, searchedText } from './wordMatch.ts'
 
 /** Something that can be found, by its name and by further words that are not shown as the name. */
 export interface Findable {
@@ -14,22 +15,45 @@ export interface Ranked<Thing extends Findable> {
   readonly places: readonly number[]
 }
 
+/** Things made ready to be looked through with every letter that is typed. */
+export type Prepared<Thing extends Findable> = readonly {
+  readonly thing: Thing
+  readonly name: SearchedText
+  /** Name and further words together; `null` when there are none. */
+  readonly all: SearchedText | null
+}[]
+
+/**
+ * Makes things ready to be looked through.
+ *
+ * @example ranked('a4', prepared([{ name: 'A4' }]), 10).length // 1
+ */
+export function prepared<Thing extends Findable>(things: readonly Thing[]): Prepared<Thing> {
+  return things.map((thing) => ({
+    thing,
+    name: searchedText(thing.name),
+    // Words may be spread over both: “plain third” for the loop “third” of a plain design.
+    all: thing.alsoCalled === undefined ? null : searchedText(`${thing.name} ${thing.alsoCalled}`),
+  }))
+}
+
 /** A fit in the further words costs this much more than one in the name. */
 const alsoCalledCost = 5
 
 /**
  * What fits a typed text, best first, at most `most`. What fits alike keeps its order.
  *
- * @example ranked('a4', [{ name: 'A4' }, { name: 'Paper A4' }], 10)[0]?.thing.name // 'A4'
+ * @example ranked('a4', prepared([{ name: 'Paper A4' }, { name: 'A4' }]), 10)[0]?.thing.name // 'A4'
  */
 export function ranked<Thing extends Findable>(
   typed: string,
-  things: readonly Thing[],
+  things: Prepared<Thing>,
   most: number,
 ): readonly Ranked<Thing>[] {
+  const words = typedWords(typed)
   return things
-    .flatMap((thing) => {
-      const match = bestMatch(typed, thing)
+    .flatMap(({ thing, name, all }) => {
+      const match = bestMatch(words, name, all)
       return match === null ? [] : [{ thing, places: match.places, cost: match.cost + (thing.weight ?? 0) }]
     })
     .sort((a, b) => a.cost - b.cost)
@@ -37,13 +61,12 @@ export function ranked<Thing extends Findable>(
     .map(({ thing, places }) => ({ thing, places }))
 }
 
-function bestMatch(typed: string, { name, alsoCalled }: Findable): Match | null {
-  const byName = matchOf(typed, name)
-  if (alsoCalled === undefined) return byName
-  // Words may be spread over both: “plain third” for the loop “third” of a plain design.
-  const byBoth = matchOf(typed, `${name} ${alsoCalled}`)
-  if (byBoth === null) return byName
-  const places = byBoth.places.filter((place) => place < name.length)
-  const together = { cost: byBoth.cost + alsoCalledCost, places }
+function bestMatch(words: readonly string[], name: SearchedText, all: SearchedText | null): Match | null {
+  const byName = matchOfWords(words, name)
+  if (all === null || (byName !== null && byName.cost <= alsoCalledCost)) return byName
+  const byAll = matchOfWords(words, all)
+  if (byAll === null) return byName
+  const places = byAll.places.filter((place) => place < name.folded.length)
+  const together = { cost: byAll.cost + alsoCalledCost, places }
   return byName !== null && byName.cost <= together.cost ? byName : together
 }

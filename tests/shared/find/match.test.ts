@@ -2,18 +2,14 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { folded } from '#shared/find/fold.ts'
 import { matchOf } from '#shared/find/match.ts'
-import { ranked } from '#shared/find/ranked.ts'
+import { prepared, ranked } from '#shared/find/ranked.ts'
 
 const marked = (typed: string, text: string): string | null => {
   const match = matchOf(typed, text)
   return match === null ? null : match.places.map((place) => text[place]).join('')
 }
 const order = (typed: string, names: readonly string[]): readonly string[] =>
-  ranked(
-    typed,
-    names.map((name) => ({ name })),
-    99,
-  ).map(({ thing }) => thing.name)
+  ranked(typed, prepared(names.map((name) => ({ name }))), 99).map(({ thing }) => thing.name)
 
 describe('folding', () => {
   it('keeps every place, whatever the text', () => {
@@ -100,7 +96,7 @@ describe('what is found', () => {
   })
 
   it('is no more than asked for', () => {
-    expect(ranked('a', [{ name: 'a' }, { name: 'ab' }, { name: 'abc' }], 2)).toHaveLength(2)
+    expect(ranked('a', prepared([{ name: 'a' }, { name: 'ab' }, { name: 'abc' }]), 2)).toHaveLength(2)
   })
 
   it('counts a name before further words, and words spread over both', () => {
@@ -108,12 +104,14 @@ describe('what is found', () => {
       { name: 'third', alsoCalled: 'loop of Plain' },
       { name: 'Loop', alsoCalled: 'a word of the trade' },
     ]
-    expect(ranked('loop', things, 9).map(({ thing }) => thing.name)).toEqual(['Loop', 'third'])
-    expect(ranked('plain third', things, 9)).toEqual([{ thing: things[0], places: [0, 1, 2, 3, 4] }])
+    expect(ranked('loop', prepared(things), 9).map(({ thing }) => thing.name)).toEqual(['Loop', 'third'])
+    expect(ranked('plain third', prepared(things), 9)).toEqual([
+      { thing: things[0], places: [0, 1, 2, 3, 4] },
+    ])
   })
 
   it('lets a weight decide between what fits alike', () => {
     const things = [{ name: 'Air', weight: 1 }, { name: 'Air' }]
-    expect(ranked('air', things, 9)[0]?.thing).toBe(things[1])
+    expect(ranked('air', prepared(things), 9)[0]?.thing).toBe(things[1])
   })
 })
