@@ -44,7 +44,7 @@ export function fieldsInSight(): readonly Item[] {
     const key = `${name} ${detail}`
     if (name === '' || known.has(key)) return []
     known.add(key)
-    return [{ kind: 'field', name, detail, act: () => focusOn(control) }]
+    return [{ kind: 'field', name, detail, alsoCalled: detail, act: () => focusOn(control) }]
   })
 }
 
@@ -69,6 +69,7 @@ function elsewhere(name: string, detail: string, go: () => void): Item {
     kind: 'field',
     name,
     detail,
+    alsoCalled: detail,
     act: () => {
       go()
       focusWhenThere(name)

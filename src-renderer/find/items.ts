@@ -3,6 +3,7 @@ import { openHelp } from '../help/helpStore.ts'
 import { openExample } from '../start/readExample.ts'
 import { takeFirstStep } from '../start/takeFirstStep.ts'
 import { whenKept } from '../state/fileActions.ts'
+import { findWords } from '../words/find.ts'
 import { formulas } from '../words/formulas.ts'
 import { glossary } from '../words/glossary.ts'
 import { firstSteps } from '../words/help.ts'
@@ -11,8 +12,16 @@ import { fieldsElsewhere, fieldsInSight } from './fields.ts'
 import type { Item } from './item.ts'
 import { workbookItems } from './workbookItems.ts'
 
-/** Everything that can be found now. What stands earlier comes first where names fit alike. */
+/** Everything that can be found now, also by what it is: `a4 note` and `a4 field` are not the same. */
 export function allItems(): readonly Item[] {
+  return everything().map((item) => {
+    const kind = findWords.kinds[item.kind]
+    return { ...item, alsoCalled: item.alsoCalled === undefined ? kind : `${item.alsoCalled} ${kind}` }
+  })
+}
+
+/** What stands earlier comes first where names fit alike. */
+function everything(): readonly Item[] {
   const fields = fieldsInSight()
   const inSight = new Set(fields.map(({ name }) => name))
   return [

@@ -38,7 +38,9 @@ function loopItems({ design }: DerivedDesign): readonly Item[] {
       kind: 'loop',
       name,
       detail: `${words.of(design.name)}, ${lengthText(loop.lengthMm, unit)}, ${gateWords(loop)}`,
-      alsoCalled: `${words.kinds.loop} ${design.name}`,
+      alsoCalled: design.name,
+      // A loop named after its fingering comes after the fingering.
+      weight: 0.05,
       act: () => {
         selectDesign(design.id)
         useView.setState({ loopId: loop.id })
@@ -74,7 +76,9 @@ function noteItems({ design, tables }: DerivedDesign): readonly Item[] {
         kind: 'note',
         name: noteName(note.midi, spelling),
         detail: words.noteDetail(fingering, harmonic, signedCents(errorCents)),
-        alsoCalled: `${noteName(note.midi, other)} ${words.kinds.note}`,
+        alsoCalled: noteName(note.midi, other),
+        // A4 is first of all the pitch that everything is measured against.
+        weight: 0.1,
         act: () => {
           const onCurves = useView.getState().page === 'curves'
           useView.setState(onCurves ? { by: 'note' } : { page: 'fingerings' })
@@ -90,7 +94,6 @@ function fingeringItems({ design, tables }: DerivedDesign): readonly Item[] {
     kind: 'fingering',
     name: fingering === '0' ? words.openFingering : fingering,
     detail: words.centsDetail(signedCents(errorCents)),
-    alsoCalled: words.kinds.fingering,
     act: () => {
       useView.setState({ page: 'curves', by: 'fingering' })
       select({ kind: 'fingering', designId: design.id, fingering })
