@@ -37,6 +37,7 @@ export function Segments<Value extends string>(props: ChoiceProps<Value>): React
   return (
     <fieldset className="segments">
       <legend className={props.labelHidden ? 'unseen' : undefined}>{props.label}</legend>
+      {props.mark === undefined ? null : <Mark id={props.mark} />}
       {props.options.map(({ value, text }) => (
         <button
           key={value}

@@ -5,6 +5,7 @@ import type { CentsBand, ToleranceBand } from '#shared/solve/toleranceBands.ts'
 import { Segments } from '../fields/Choice.tsx'
 import { LengthField } from '../fields/LengthField.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
+import { Mark } from '../help/Mark.tsx'
 import type { DerivedDesign } from '../state/derived.ts'
 import { setDoubt, useLengths, withEntry } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
@@ -46,6 +47,7 @@ function DoubtContent({ derived, routes, bands, ofProposal }: DoubtProps): React
           ]}
           take={(shown) => setDoubt({ shown })}
         />
+        <Mark id="tolerance" />
         <span className="soft">for the lengths {ofProposal ? 'proposed' : 'as they stand'}</span>
       </div>
       <Tolerances derived={derived} />

@@ -26,6 +26,7 @@ export function TieFields({ design, loop, freedom, take }: TieFieldsProps): Reac
     <div className="fieldLine">
       <Choice
         label="tied to"
+        mark="tie"
         value={freedom.to}
         options={options}
         take={(id) => {

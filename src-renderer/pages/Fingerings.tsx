@@ -73,8 +73,8 @@ export function Fingerings(): ReactNode {
         <span className="mark usual">usual</span> as the trade teaches it{' '}
         <span className="mark nearest">nearest</span> in tune <span className="mark chosen">chosen</span> by
         you. A fingering is written <b>1-3</b>
-        <i className="partial">3</i>: valves, then the harmonic. Pick one for its account; double-click to
-        choose it.
+        <i className="partial">3</i>: valves, then the harmonic <Mark id="harmonic" />. Pick one for its
+        account; double-click to choose it.
       </p>
       {notes.length === 0 ? (
         <p className="empty">No fingering comes within 60 cents of a note. Check fundamental and loops.</p>

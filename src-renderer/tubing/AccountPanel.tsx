@@ -70,7 +70,9 @@ function CombinationAccount({
       </p>
       {exact ? null : (
         <p>
-          <span>one slide {shortMm > 0 ? 'out' : 'in'} by</span>
+          <span>
+            one slide {shortMm > 0 ? 'out' : 'in'} by <Mark id="slide" />
+          </span>
           <b>
             {figure(Math.abs(slideMovementMm(row.lengthMm, row.errorCents)))} <i>{unit}</i>
           </b>

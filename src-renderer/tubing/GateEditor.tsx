@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { gateWords } from '#shared/valves/gate.ts'
 import type { Gate, Loop } from '#shared/valves/loop.ts'
 import type { Valve } from '#shared/valves/valve.ts'
+import { Mark } from '../help/Mark.tsx'
 
 interface GateEditorProps {
   readonly loop: Loop
@@ -23,7 +24,8 @@ export function GateEditor({ loop, valves, take }: GateEditorProps): ReactNode {
   return (
     <fieldset className="gateEditor">
       <legend>
-        The air runs through it with <b>{gateWords(loop)}</b>
+        The air runs through it with <b>{gateWords(loop)}</b>{' '}
+        <Mark id={loop.pressed.length > 1 ? 'compensating' : 'gate'} />
       </legend>
       {valves.map(({ id }) => (
         <div key={id} className="gateValve" role="radiogroup" aria-label={`Valve ${id}`}>

@@ -57,12 +57,14 @@ export const glossary: readonly GlossaryWord[] = [
     'The inside of the tube, and its inner diameter. The bore length is the centre line from the mouthpiece receiver to the bell rim.',
     'openLength',
     'impedance',
+    'airOfBore',
   ),
   word(
     'bow',
     'Bow',
     'The U at the end of a slide. Its radius is half the spacing of the legs, along the centre line.',
     'bowLength',
+    'bowInertance',
   ),
   word(
     'cents',
@@ -80,6 +82,7 @@ export const glossary: readonly GlossaryWord[] = [
     'combination',
     'Combination',
     'Several valves pressed at once. Their loops add up, but each was cut for the open length, so together they come out short: that is why 1-3 is sharp.',
+    'requiredLength',
     'combinationError',
   ),
   word(
@@ -190,12 +193,6 @@ export const glossary: readonly GlossaryWord[] = [
   ),
   word('pedal', 'Pedal', 'Harmonic 1, an octave below the second.', 'harmonicPitch'),
   word('rotor', 'Piston, rotor', 'The moving part of a valve: a piston goes up and down, a rotor turns.'),
-  word(
-    'route',
-    'Route',
-    'The way of the air for one fingering: the body, and the loops whose gates are open.',
-    'gateRule',
-  ),
   word('plain', 'Plain', 'A system with one loop a valve and nothing more.', 'gateRule'),
   word(
     'requiredLength',
@@ -208,6 +205,12 @@ export const glossary: readonly GlossaryWord[] = [
     'rms',
     'Root mean square: the usual single figure for many errors. Large ones weigh more than small ones.',
     'fit',
+  ),
+  word(
+    'route',
+    'Route',
+    'The way of the air for one fingering: the body, and the loops whose gates are open.',
+    'gateRule',
   ),
   word(
     'slide',

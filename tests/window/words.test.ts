@@ -19,6 +19,19 @@ describe('the words and formulas of the help', () => {
     for (const id of Object.keys(markNames)) expect(glossaryWord(id) ?? formulaEntry(id), id).toBeDefined()
   })
 
+  it('has every mark in use, so that no explanation waits where nobody can ask for it', () => {
+    const sources = Object.values(
+      import.meta.glob<string>('../../src-renderer/**/*.tsx', {
+        query: '?raw',
+        import: 'default',
+        eager: true,
+      }),
+    ).join('\n')
+    const used = (id: string): boolean =>
+      new RegExp(`mark(="|: ')${id}["']|<Mark id=("${id}"|{[^}]*'${id}'[^}]*})`).test(sources)
+    for (const id of Object.keys(markNames)) expect(used(id), id).toBe(true)
+  })
+
   it('refer only to formulas that there are, and every formula has a source', () => {
     for (const { formulas: own = [] } of glossary)
       for (const id of own) expect(formulaEntry(id), id).toBeDefined()

@@ -18,6 +18,7 @@ export function BowFields({ slide }: { readonly slide: BenchSlide }): ReactNode 
       <summary>Bow and further legs</summary>
       <Segments
         label="Bow"
+        mark="bow"
         value={quarterRadiiMm === undefined ? 'half' : 'quarters'}
         options={[
           { value: 'half', text: 'half circle' },
