@@ -1,6 +1,6 @@
 import { parseNote } from '../../pitch/parseNote.ts'
 import { readFingering } from './fingeringCell.ts'
-import { type PastedTable, pastedNumber, pastedTable } from './pastedTable.ts'
+import { mostCharacters, type PastedTable, pastedNumber, pastedTable, shownCell } from './pastedTable.ts'
 
 /** A reading as typed: on a harmonic, or on a note whose harmonic is still to be found. */
 export interface PastedReading {
@@ -36,9 +36,6 @@ const headings: Readonly<Record<Column, RegExp>> = {
 }
 
 const mostHarmonic = 32
-/** More than any tuner's table has. */
-const mostCharacters = 1_000_000
-const longestShown = 60
 
 /**
  * Reads rows of fingering, harmonic or note, and cents from a spreadsheet's text: tabs, semicolons or commas,
@@ -118,7 +115,7 @@ function tooMany(separator: PastedTable['separator']): string {
 }
 
 function refusal(row: number, column: number, cell: string, expected: string): PasteRefusal {
-  const found = cell.length > longestShown ? `${cell.slice(0, longestShown)}…` : cell
+  const found = shownCell(cell)
   const shown = found === '' ? 'nothing' : `“${found}”`
   const message = `Row ${row}, column ${column}: found ${shown}, expected ${expected}.`
   return { kind: 'refused', row, column, found, expected, message }

@@ -4,6 +4,19 @@ export interface PastedTable {
   readonly rows: readonly { readonly row: number; readonly cells: readonly string[] }[]
 }
 
+/** Most characters of a paste that are read: more than any table of the bench has. */
+export const mostCharacters = 1_000_000
+const longestShown = 60
+
+/**
+ * A cell as a refusal names it: a long one is cut.
+ *
+ * @example shownCell('12,5') // '12,5'
+ */
+export function shownCell(cell: string): string {
+  return cell.length > longestShown ? `${cell.slice(0, longestShown)}…` : cell
+}
+
 /**
  * Takes text from a spreadsheet apart. The separator is the tab when there is one, else the semicolon, else the
  * comma; cells may stand in double quotes, and inches be marked with them. A line break inside quotes ends the row all the same.
@@ -25,19 +38,28 @@ function splitLine(line: string, separator: string): readonly string[] {
   const cells: string[] = []
   let cell = ''
   let quoted = false
+  // Asking the cell itself at each quote would read a long one over and over.
+  let isBlank = true
   for (let at = 0; at < line.length; at++) {
     const letter = line[at]!
     const next = line[at + 1]
     if (quoted && letter === '"') {
-      if (next === '"') cell += line[++at]
-      else quoted = false
-    } else if (letter === '"' && cell.trim() === '' && next !== undefined && next !== separator) {
+      if (next === '"') {
+        cell += line[++at]
+        isBlank = false
+      } else quoted = false
+    } else if (letter === '"' && isBlank && next !== undefined && next !== separator) {
       cell = ''
+      isBlank = true
       quoted = true
     } else if (letter === separator && !quoted) {
       cells.push(cell.trim())
       cell = ''
-    } else cell += letter
+      isBlank = true
+    } else {
+      cell += letter
+      isBlank &&= letter.trim() === ''
+    }
   }
   return [...cells, cell.trim()]
 }

@@ -1,5 +1,5 @@
 import { readFingering } from '../../bench/readings/fingeringCell.ts'
-import { type PastedTable, pastedTable } from '../../bench/readings/pastedTable.ts'
+import { mostCharacters, type PastedTable, pastedTable, shownCell } from '../../bench/readings/pastedTable.ts'
 import { type LengthOptions, readLength } from '../../quantity/length.ts'
 import { longestMm } from '../schemaParts.ts'
 import { headingsOf, type LoopColumn, type LoopHeadings, orderOf } from './loopColumns.ts'
@@ -52,6 +52,7 @@ const mostLoops = 200
  * @example readLoops('first;486,5;1', { valveIds: ['1'], unit: 'mm' }).rows // [{ line: 1, name: 'first', … }]
  */
 export function readLoops(text: string, context: LoopsContext): LoopsRead {
+  if (text.length > mostCharacters) return { rows: [], refusals: [tooLong(text.length)], unread: [] }
   const table = pastedTable(text)
   const headings = headingsOf(table.rows[0]?.cells ?? [])
   const body = headings === null ? table.rows : table.rows.slice(1)
@@ -60,7 +61,9 @@ export function readLoops(text: string, context: LoopsContext): LoopsRead {
   if (body.length > mostLoops) return { rows: [], refusals: [tooMany(body.length)], unread }
   const answers = body.map(({ row, cells }) => readLine(row, cells, table, headings, context))
   const rows = answers.flatMap((answer) => ('expected' in answer ? [] : [answer]))
-  const refusals = answers.flatMap((answer) => ('expected' in answer ? [answer] : []))
+  const refusals = answers.flatMap((answer) =>
+    'expected' in answer ? [{ ...answer, found: shownCell(answer.found) }] : [],
+  )
   return { rows, refusals: [...refusals, ...twice(rows)].sort((a, b) => a.line - b.line), unread }
 }
 
@@ -69,6 +72,11 @@ const empty: LoopRefusal = {
   column: 'line',
   found: '',
   expected: 'a line a loop: name, length, valves down',
+}
+
+function tooLong(count: number): LoopRefusal {
+  const expected = `at most ${mostCharacters} characters`
+  return { line: 1, column: 'line', found: `${count} characters`, expected }
 }
 
 function tooMany(count: number): LoopRefusal {

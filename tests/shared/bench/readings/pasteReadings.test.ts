@@ -97,6 +97,7 @@ describe('A paste', () => {
       [`0\t4\t1\n1${blanks}x\t4\t1`, 2, 1],
       ['0\t4\t0\n'.repeat(170_000), 1, 1],
       [`0\t4\t0\n1\0\t4\t0`, 2, 1],
+      [`0\t4\t0\n${'x"'.repeat(400_000)}\t4\t0`, 2, 1],
       ['\uFFFD\uFFFD0\0\t\x004\0\t\x001\0', 1, 1],
     ] as const) {
       const answer = pasteReadings(text, valves)
