@@ -2,9 +2,22 @@ import { describe, expect, it } from 'vitest'
 import { moves, soak } from './soak/soak.ts'
 
 /** Functions of the command files that make no command. */
-const noCommands = new Set(['copyIdOf', 'jobsOf', 'withJob', 'withReadingsOf'])
+const noCommands = new Set([
+  'copyIdOf',
+  'jobsOf',
+  'meantLoop',
+  'strangers',
+  'withBore',
+  'withJob',
+  'withReadingsOf',
+  'withSections',
+])
 const files = import.meta.glob<Record<string, unknown>>(
-  ['../../src-shared/workbook/commands/*.ts', '!**/command.ts'],
+  [
+    '../../src-shared/workbook/commands/*.ts',
+    '../../src-shared/workbook/loopRows/takeLoops.ts',
+    '!**/command.ts',
+  ],
   { eager: true },
 )
 

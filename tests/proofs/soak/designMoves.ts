@@ -3,6 +3,7 @@ import * as designs from '#shared/workbook/commands/designCommands.ts'
 import * as lengths from '#shared/workbook/commands/lengthCommands.ts'
 import * as taking from '#shared/workbook/commands/takeIntoDesign.ts'
 import * as valves from '#shared/workbook/commands/valveCommands.ts'
+import { takeLoops } from '#shared/workbook/loopRows/takeLoops.ts'
 import type { Draw } from './draw.ts'
 
 /** Makes a command with arguments that are drawn. */
@@ -65,6 +66,16 @@ export const designMoves: Readonly<Record<string, Move>> = {
   },
   setOpenDetuning: (draw) =>
     lengths.setOpenDetuning(draw.designId(), draw.chance.of([0, draw.number(-30, 30)])),
+  takeLoops: (draw) => {
+    const design = draw.design()
+    const rows = design.loops.slice(0, 3).map(({ id, name }, line) => ({
+      line,
+      name: draw.wild() ? draw.name() : (name ?? id),
+      lengthMm: draw.number(20, 500),
+      ...(draw.flag() ? {} : draw.gate(design)),
+    }))
+    return takeLoops(design.id, rows, draw.chance.of(['added', 'added', 'replaced']))
+  },
   takeIntoDesign: (draw) => {
     const { id, loops } = draw.design()
     const loopsMm = Object.fromEntries(loops.slice(1).map((loop) => [loop.id, draw.number(20, 500)]))

@@ -4,13 +4,14 @@ import type { Workbook } from '#shared/workbook/workbook.ts'
 import { redo, run, showWorkbook, undo, useWorkbook } from '../../../src-renderer/state/workbookStore.ts'
 import { exampleWorkbook } from '../../fixtures/exampleFiles.ts'
 import { type Chance, chanceOf } from '../chance.ts'
+import { boreMoves } from './boreMoves.ts'
 import { designMoves, type Move } from './designMoves.ts'
 import { Draw } from './draw.ts'
 import { mostSteps, Shadow } from './shadow.ts'
 import { workbookMoves } from './workbookMoves.ts'
 
 /** Every command that there is, with drawn arguments. */
-export const moves: Readonly<Record<string, Move>> = { ...designMoves, ...workbookMoves }
+export const moves: Readonly<Record<string, Move>> = { ...designMoves, ...boreMoves, ...workbookMoves }
 
 /** What a soak came to. */
 export interface SoakTally {
