@@ -4,9 +4,12 @@ import { readProfile } from '#shared/bore/readProfile.ts'
 import { readLength } from '#shared/quantity/length.ts'
 import { readNumber } from '#shared/quantity/number.ts'
 import { benchRecord } from '#shared/workbook/benchRecord.ts'
+import { boreRecord, designModes } from '#shared/workbook/boreRecord.ts'
 import type { Failure } from '#shared/workbook/failure.ts'
+import { readLoops } from '#shared/workbook/loopRows/readLoops.ts'
 import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import { tablesRecord } from '#shared/workbook/tablesRecord.ts'
+import type { Workbook } from '#shared/workbook/workbook.ts'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 
 /** What became of a text: a word for the tally. Anything that should not be throws. */
@@ -18,12 +21,39 @@ export function openedOrRefused(text: string): Ending {
   if (!opened.ok) return refusedWell(opened.failure)
   onlyFinite(tablesRecord(opened.workbook), 'tables')
   onlyFinite(benchRecord(opened.workbook), 'bench')
+  openModes(opened.workbook)
   const written = writeWorkbook(opened.workbook)
   const again = openWorkbook(written)
   if (!again.ok) throw new Error(`written, it does not open: ${again.failure.message}`)
   if (!isDeepStrictEqual(again.workbook, opened.workbook))
     throw new Error('opened again, it is another workbook')
   return 'opened'
+}
+
+/** Points of measured bores above which a journey passes by: it is the file that is on trial. */
+const mostPoints = 200
+
+/** The modes of the first bore, the open route alone: found, or refused with their place. */
+function openModes(workbook: Workbook): void {
+  const index = workbook.designs.findIndex(({ bore }) => bore !== undefined)
+  const sections = workbook.designs[index]?.bore?.sections ?? []
+  const points = sections.reduce((sum, each) => sum + (each.kind === 'profile' ? each.points.length : 1), 0)
+  if (index < 0 || points > mostPoints) return
+  const found = designModes(workbook, index, '0')
+  if (found.ok) onlyFinite(boreRecord([found.value]), 'bore')
+  else said(found.refusal.path, found.refusal.expected, '')
+}
+
+/** Reads a text as a table of loops. */
+export function loopsRead(text: string): Ending {
+  const { rows, refusals } = readLoops(text, { valveIds: ['1', '2', '3', '4'], unit: 'mm' })
+  onlyFinite(rows, 'rows')
+  for (const { line, found, expected } of refusals) {
+    if (!(line >= 1)) throw new Error(`refused nowhere: ${found}`)
+    said('a line', expected + found, '')
+  }
+  if (rows.length === 0 && refusals.length === 0) throw new Error('neither read nor refused')
+  return refusals.length === 0 ? 'read' : 'refused'
 }
 
 /** Reads a text as pasted readings. */

@@ -14,6 +14,13 @@ export const profiles: readonly string[] = [
   '0,11.66\n120,13.2\n1.2e2,14\n500,120',
 ]
 
+/** Tables of loops as people paste them. */
+export const loops: readonly string[] = [
+  'name;length (mm);valves\nfirst;486,5;1\nsecond;233,1;2\nfirst, compensating;162,9;1-4',
+  'loop\tlength in\tbore\tpressed\treleased\nfirst\t19 1/8\t0.68\t1\t4\nsecond\t9.2\t\t2\t',
+  'first,486.5,mm,1\n"third, long",9" ,in,3',
+]
+
 /** What people type into a field. */
 export const typed: readonly string[] = [
   '12,5',

@@ -5,8 +5,8 @@ import { exampleText } from '../../fixtures/exampleFiles.ts'
 import { type Chance, chanceOf } from '../chance.ts'
 import { changedBytes } from './changedBytes.ts'
 import { changedWorkbook } from './changedWorkbook.ts'
-import { type Ending, openedOrRefused, profileRead, readingsRead, typedRead } from './journeys.ts'
-import { profiles, readings, typed } from './soundTexts.ts'
+import { type Ending, loopsRead, openedOrRefused, profileRead, readingsRead, typedRead } from './journeys.ts'
+import { loops, profiles, readings, typed } from './soundTexts.ts'
 
 /** A kind of hostile text: how one is made and what is done with it. */
 interface Kind {
@@ -47,6 +47,12 @@ const kinds: readonly Kind[] = [
     share: 0.2,
     make: (chance) => decoded(changedBytes(chance.of(readings), chance)),
     take: readingsRead,
+  },
+  {
+    name: 'tables of loops',
+    share: 0.2,
+    make: (chance) => decoded(changedBytes(chance.of(loops), chance)),
+    take: loopsRead,
   },
   {
     name: 'measured bores',
