@@ -104,7 +104,7 @@ describe('A paste', () => {
       expect(answer).toMatchObject({ kind: 'refused', row, column })
       expect(answer.kind === 'refused' && answer.message.length).toBeLessThan(300)
     }
-  })
+  }, 60_000)
 
   it('of any text at all is read or refused', () => {
     fc.assert(
