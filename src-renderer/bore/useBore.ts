@@ -3,6 +3,7 @@ import { useMemo, useRef } from 'react'
 import type { BoreFingering } from '#shared/bore/fingeringModes.ts'
 import type { BoreRefusal, BoreResult } from '#shared/bore/refusal.ts'
 import type { BoreSection } from '#shared/bore/section.ts'
+import type { NamedFingering } from '#shared/valves/fingerings.ts'
 import { usualFingerings } from '#shared/valves/usual.ts'
 import { type BoreInput, boreInput } from '#shared/workbook/boreInput.ts'
 import type { DerivedDesign } from '../state/derived.ts'
@@ -53,12 +54,13 @@ export function useBore(derived: DerivedDesign, again: number): BoreOnShow | nul
   const air = useWorkbook((state) => state.workbook?.air)
   const { design } = derived
   const view = useBoreView()
-  const input = useMemo(() => (air === undefined ? null : boreInput({ air }, design)), [air, design])
-  const bodyKey = input === null ? '' : keyOf(input)
-  const { listed, leftOut } = useMemo(
-    () => listedOf(input, derived, view.which),
-    [input, derived, view.which],
+  const { fingerings, leftOut } = useMemo(() => listedOf(derived, view.which), [derived, view.which])
+  const input = useMemo(
+    () => (air === undefined ? null : boreInput({ air }, { ...design, fingerings })),
+    [air, design, fingerings],
   )
+  const bodyKey = input === null ? '' : keyOf(input)
+  const listed = input?.fingerings ?? noFingerings
   const shown = useMemo(() => shownOf(view, design.id, listed), [view, design.id, listed])
   const drawn = useSame(view.picture === 'impedance' ? shown : noNames)
   // biome-ignore lint/correctness/useExhaustiveDependencies: `again` only makes another object of the same question
@@ -86,6 +88,7 @@ export function useBore(derived: DerivedDesign, again: number): BoreOnShow | nul
 }
 
 const noNames: readonly string[] = []
+const noFingerings: readonly BoreFingering[] = []
 
 /** The list as it was before when it holds the same names. */
 function useSame(names: readonly string[]): readonly string[] {
@@ -104,18 +107,17 @@ function keyOf({ sections, conditions }: BoreInput): string {
   return `${number} ${JSON.stringify(conditions)}`
 }
 
+/** The fingerings to list, in order of their drop: no more of them are unpacked than are shown. */
 function listedOf(
-  input: BoreInput | null,
   { design, tables }: DerivedDesign,
   which: BoreView['which'],
-): { readonly listed: readonly BoreFingering[]; readonly leftOut: number } {
-  if (input === null) return { listed: [], leftOut: 0 }
-  const usual = new Set(usualFingerings(design.valves, tables.fingerings).map(({ name }) => name))
-  const wanted =
-    which === 'all' ? input.fingerings : input.fingerings.filter(({ fingering }) => usual.has(fingering))
+): { readonly fingerings: readonly NamedFingering[]; readonly leftOut: number } {
+  const wanted = which === 'all' ? tables.fingerings : usualFingerings(design.valves, tables.fingerings)
   const kept = wanted.slice(0, mostListed)
-  const listed = kept.toSorted((a, b) => a.semitones - b.semitones)
-  return { listed, leftOut: wanted.length - kept.length }
+  return {
+    fingerings: kept.toSorted((a, b) => a.semitones - b.semitones),
+    leftOut: wanted.length - kept.length,
+  }
 }
 
 function shownOf(view: BoreView, designId: string, listed: readonly BoreFingering[]): readonly string[] {
