@@ -5,6 +5,7 @@ import { seriesLook } from '../../look/seriesLook.ts'
 import { boreWords } from '../../words/bore.ts'
 import type { ShownFingering } from '../useBore.ts'
 import { isFilled } from './filledMarks.ts'
+import { Scrolling } from './Scrolling.tsx'
 
 interface FingeringColumnsProps {
   readonly caption: string
@@ -22,7 +23,7 @@ export function FingeringColumns({ caption, modes, shown, figureOf }: FingeringC
   }))
   const count = columns.reduce((most, each) => Math.max(most, each.modes.length), 0)
   return (
-    <div className="tableScroll">
+    <Scrolling label={caption} className="tableScroll">
       <table className="figures boreFigures">
         <caption>{caption}</caption>
         <thead>
@@ -59,6 +60,6 @@ export function FingeringColumns({ caption, modes, shown, figureOf }: FingeringC
           ))}
         </tbody>
       </table>
-    </div>
+    </Scrolling>
   )
 }

@@ -3,6 +3,7 @@ import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { boreWords } from '../../words/bore.ts'
 import { useWidth } from '../useWidth.ts'
 import type { ModelsColumn } from './modelsColumns.ts'
+import { Scrolling } from './Scrolling.tsx'
 import { roomyRange, ticksWithin } from './ticks.ts'
 import { useHeldRange } from './useHeldRange.ts'
 
@@ -15,6 +16,8 @@ interface ModelsPictureProps {
 }
 
 const size = { left: 46, right: 6, top: 30, bottom: 8, plot: 270, line: 15 }
+/** Room for a scroll bar under the picture, px. */
+const scrollbarPx = 15
 /** Room that a figure takes, px for each character. */
 const characterPx = 7.4
 
@@ -27,8 +30,10 @@ export function ModelsPicture(props: ModelsPictureProps): ReactNode {
   const lines = labelLines(props, width)
   const height = size.top + size.plot + size.bottom + lines * size.line
   return (
-    <div className="boreChart models" ref={frame} style={{ height: height + 2 }}>
-      {width === 0 ? null : <ModelsSvg {...props} width={width} height={height} stacked={lines > 1} />}
+    <div className="boreFrame" ref={frame}>
+      <Scrolling label={props.label} className="boreChart models" height={height + scrollbarPx}>
+        {width === 0 ? null : <ModelsSvg {...props} width={width} height={height} stacked={lines > 1} />}
+      </Scrolling>
     </div>
   )
 }

@@ -6,6 +6,7 @@ import { boreWords } from '../../words/bore.ts'
 import { useBoreView } from '../boreStore.ts'
 import { ModelsPicture } from './ModelsPicture.tsx'
 import { largestDifference, modelsColumns } from './modelsColumns.ts'
+import { Scrolling } from './Scrolling.tsx'
 
 interface ModelsViewProps {
   readonly modes: readonly FingeringModes[]
@@ -65,7 +66,7 @@ export const ModelsTable = memo(function ModelsTable({ modes }: ModelsViewProps)
   const { firstMode, lastMode } = useBoreView()
   const numbers = Array.from({ length: lastMode - firstMode + 1 }, (_, i) => firstMode + i)
   return (
-    <div className="tableScroll">
+    <Scrolling label={boreWords.modelsCaption} className="tableScroll">
       <table className="figures boreFigures models">
         <caption>{boreWords.modelsCaption}</caption>
         <thead>
@@ -97,7 +98,7 @@ export const ModelsTable = memo(function ModelsTable({ modes }: ModelsViewProps)
           ))}
         </tbody>
       </table>
-    </div>
+    </Scrolling>
   )
 })
 

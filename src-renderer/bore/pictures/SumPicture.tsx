@@ -16,6 +16,7 @@ import { useBoreView } from '../boreStore.ts'
 import type { BoreOnShow, ShownFingering } from '../useBore.ts'
 import { LinePlotView } from './LinePlotView.tsx'
 import { type PlotModel, valueAt } from './linePlot.ts'
+import { Scrolling } from './Scrolling.tsx'
 import { useHeldRange } from './useHeldRange.ts'
 
 interface SumPictureProps {
@@ -212,7 +213,7 @@ function PitchTable({ answer, shown }: PitchTableProps): ReactNode {
     ),
   )
   return (
-    <div className="tableScroll">
+    <Scrolling label={boreWords.pitchesCaption} className="tableScroll">
       <table className="figures boreFigures">
         <caption>{boreWords.pitchesCaption}</caption>
         <thead>
@@ -240,6 +241,6 @@ function PitchTable({ answer, shown }: PitchTableProps): ReactNode {
           ))}
         </tbody>
       </table>
-    </div>
+    </Scrolling>
   )
 }
