@@ -13,8 +13,6 @@ async function show(page: Page, name: string): Promise<void> {
   await page.locator('svg.picture').first().waitFor()
 }
 
-const design = (page: Page, name: string) => page.locator('.cardName').filter({ hasText: name }).click()
-
 async function system(page: Page, name: RegExp): Promise<void> {
   await page.getByRole('button', { name: 'New workbook…' }).click()
   await page.getByRole('radio', { name }).check()
@@ -44,13 +42,6 @@ export const picturesScenes: readonly Scene[] = [
   },
   { name: 'pictures-company', set: (page) => picture(page, /Alto in E/, 'A loop in company') },
   {
-    name: 'pictures-company-compensating',
-    set: async (page) => {
-      await picture(page, /Alto in E/, 'A loop in company')
-      await design(page, 'ompensating')
-    },
-  },
-  {
     name: 'pictures-company-growth',
     set: async (page) => {
       await picture(page, /Alto in E/, 'A loop in company')
@@ -79,13 +70,6 @@ export const picturesScenes: readonly Scene[] = [
       await page.locator('.cardName').nth(1).click()
     },
   },
-  {
-    name: 'pictures-air-full-double',
-    set: async (page) => {
-      await picture(page, /Double horn/, 'How the air runs')
-      await page.keyboard.press('t')
-    },
-  },
   { name: 'pictures-air-cut-off', set: (page) => picture(page, /Six-valve trombone/, 'How the air runs') },
   {
     name: 'pictures-air-combinations',
@@ -100,13 +84,6 @@ export const picturesScenes: readonly Scene[] = [
       await twelveValves(page)
       await show(page, 'How the air runs')
       for (const key of ['5', '9']) await page.keyboard.press(key)
-    },
-  },
-  {
-    name: 'pictures-ruler-twelve',
-    set: async (page) => {
-      await twelveValves(page)
-      await show(page, 'The tube ruler')
     },
   },
   { name: 'pictures-gallery', set: (page) => picture(page, /Alto in E/, 'Valve systems') },

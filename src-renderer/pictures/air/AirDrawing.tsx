@@ -1,7 +1,9 @@
 import type { ReactNode } from 'react'
-import type { AirLayout, DrawnLoop } from '#shared/valves/air/airLayout.ts'
+import type { AirLayout } from '#shared/valves/air/airLayout.ts'
 import { type AirStretch, roundedPath } from '#shared/valves/air/airLine.ts'
+import { Arrow } from './Arrow.tsx'
 import { Bell, Mouthpiece } from './Ends.tsx'
+import { type DrawnKey, ValveDiscs } from './ValveDiscs.tsx'
 
 /** Widths of the strokes, px: the tube's outline, its inside, and the air in it. */
 export interface Strokes {
@@ -14,7 +16,7 @@ interface AirDrawingProps {
   readonly stretches: readonly AirStretch[]
   readonly strokes: Strokes
   /** Ids of the valves by index, and which of them are down; no names where they would be too small to read. */
-  readonly valves: readonly { readonly id: string; readonly isDown: boolean; readonly press?: () => void }[]
+  readonly valves: readonly DrawnKey[]
   readonly named: boolean
 }
 
@@ -116,69 +118,4 @@ function resting({ lines, turn, width, measures }: AirLayout): string {
     return roundedPath(back, measures.bow)
   })
   return [...further, `M0 ${first}H${width}`].join('')
-}
-
-/** An arrow on a stretch: on a loop's first leg, or on the longest side between loops. */
-function Arrow({ stretch }: { readonly stretch: AirStretch }): ReactNode {
-  const { points, loop } = stretch
-  const sides = points.slice(1).map((to, i) => ({ from: points[i]!, to }))
-  const side =
-    loop === null
-      ? sides.reduce((longest, each) => (sizeOf(each) > sizeOf(longest) ? each : longest))
-      : sides[0]!
-  if (sizeOf(side) < (loop === null ? 16 : 34)) return null
-  const x = (side.from.x + side.to.x) / 2
-  const y = (side.from.y + side.to.y) / 2
-  const degrees = (Math.atan2(side.to.y - side.from.y, side.to.x - side.from.x) * 180) / Math.PI
-  return (
-    <path
-      d="M6 0L-5 -6V6Z"
-      fill="var(--ink)"
-      stroke="var(--paper)"
-      transform={`translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${degrees.toFixed(0)})`}
-    />
-  )
-}
-
-function sizeOf({ from, to }: { from: DrawnLoop['points'][0]; to: DrawnLoop['points'][0] }): number {
-  return Math.hypot(to.x - from.x, to.y - from.y)
-}
-
-const discPx = 12
-
-/** The valves by name: a disc below the first line, filled and lower while the valve is down. */
-function ValveDiscs({ layout, valves }: Pick<AirDrawingProps, 'layout' | 'valves'>): ReactNode {
-  return layout.valves.map(({ valve, left, right, foot }) => {
-    const { id, isDown, press } = valves[valve]!
-    const y = layout.lines[0]! + (isDown ? 29 : 24)
-    return (
-      // biome-ignore lint/a11y/noStaticElementInteractions: a mouse's way to what the keys beside the picture do
-      <g key={valve} onClick={press} textAnchor="middle" className={press ? 'pressable' : undefined}>
-        <rect
-          x={left}
-          y={layout.casingTop}
-          width={right - left}
-          height={foot - layout.casingTop}
-          fill="transparent"
-        />
-        <circle
-          cx={(left + right) / 2}
-          cy={y}
-          r={discPx}
-          fill={isDown ? 'var(--ink)' : 'var(--paper)'}
-          stroke="var(--ink)"
-          strokeWidth="1.4"
-        />
-        <text
-          x={(left + right) / 2}
-          y={y + 5}
-          fontWeight={600}
-          fontSize={id.length > 2 ? 12.5 : 15}
-          fill={isDown ? 'var(--paper)' : 'var(--ink)'}
-        >
-          {id.slice(0, 3)}
-        </text>
-      </g>
-    )
-  })
 }

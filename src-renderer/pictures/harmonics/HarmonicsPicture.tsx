@@ -1,4 +1,4 @@
-import { Fragment, type ReactNode } from 'react'
+import type { ReactNode } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { nearestMidi } from '#shared/pitch/reference.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
@@ -7,6 +7,8 @@ import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
 import { harmonicWords as words } from '../../words/pictures.ts'
 import { Picture } from '../Picture.tsx'
+import { HarmonicLine } from './HarmonicLine.tsx'
+import { at, round } from './places.ts'
 
 interface HarmonicsPictureProps {
   readonly design: string
@@ -14,8 +16,6 @@ interface HarmonicsPictureProps {
   readonly width: number
 }
 
-/** Heights of what is drawn, px. */
-const at = { number: 30, note: 54, cents: 76, hertz: 98, frequency: 162, pitch: 352, octaves: 390, key: 446 }
 const height = 460
 const [left, right] = [86, 22]
 /** Narrower columns have every other figure of cents a line lower, in the place of the hertz. */
@@ -47,20 +47,7 @@ export function HarmonicsPicture({ design, rows, width }: HarmonicsPictureProps)
       <RowNames withHertz={!isNarrow} />
       <path d={`M${left} ${at.frequency}H${width - right + 10}`} stroke="var(--ink)" strokeWidth="1.4" />
       <path d={`M${left} ${at.pitch}H${width - right + 10}`} stroke="var(--ink)" strokeWidth="1.4" />
-      <path
-        d={scale
-          .filter((hz) => xOfHz(hz) <= width - right + 10)
-          .map((hz) => `M${round(xOfHz(hz))} ${at.frequency}v9`)
-          .join('')}
-        stroke="var(--ink)"
-      />
-      <path
-        d={scale
-          .map((_, step) => `M${round(xOfCents(100 * step))} ${at.pitch}v${step % 12 === 0 ? 22 : 11}`)
-          .filter((_, step) => xOfCents(100 * step) <= width - right + 10)
-          .join('')}
-        stroke="var(--ink)"
-      />
+      <ScaleTicks scale={scale} xOfHz={xOfHz} xOfCents={xOfCents} end={width - right + 10} />
       {rows.map((row) => (
         <HarmonicLine
           key={row.harmonic}
@@ -92,53 +79,34 @@ function RowNames({ withHertz }: { readonly withHertz: boolean }): ReactNode {
   ))
 }
 
-interface HarmonicLineProps {
-  readonly row: HarmonicRow
-  /** The note of the scale that is nearest to it. */
-  readonly midi: number
-  readonly far: boolean
-  readonly top: number
-  readonly foot: number
-  /** Whether the hertz make way for the cents. */
-  readonly isNarrow: boolean
+interface ScaleTicksProps {
+  /** Frequencies of the scale, Hz. */
+  readonly scale: readonly number[]
+  readonly xOfHz: (hz: number) => number
+  readonly xOfCents: (cents: number) => number
+  /** Where the axes end, px. */
+  readonly end: number
 }
 
-function HarmonicLine({ row, midi, far, top, foot, isNarrow }: HarmonicLineProps): ReactNode {
-  const spelling = useSettings((settings) => settings.spelling)
-  const ink = far ? 'var(--hot)' : 'var(--brass)'
-  const [x, end] = [round(top), round(foot)]
+/** The notes of the scale on both axes, those of the fundamental's name with long ticks. */
+function ScaleTicks({ scale, xOfHz, xOfCents, end }: ScaleTicksProps): ReactNode {
   return (
-    <Fragment>
-      <text x={x} y={at.number} textAnchor="middle" fontSize={17} fontWeight={600}>
-        {row.harmonic}
-      </text>
-      <text x={x} y={at.note} textAnchor="middle">
-        {noteName(midi, spelling)}
-      </text>
-      <text
-        data-cents={row.harmonic}
-        x={x}
-        y={isNarrow && row.harmonic % 2 === 0 ? at.hertz : at.cents}
-        textAnchor="middle"
-        fontSize={13}
-        fontWeight={far ? 600 : 400}
-        fill={far ? 'var(--hot)' : 'var(--ink)'}
-      >
-        {signedCents(row.centsFromScale)}
-      </text>
-      {isNarrow ? null : (
-        <text x={x} y={at.hertz} textAnchor="middle" fontSize={12.5} fill="var(--soft)">
-          {plainFigure(row.hz, 0)}
-        </text>
-      )}
+    <>
       <path
-        d={`M${x} ${at.frequency - 14}V${at.frequency + 12}L${end} ${at.pitch - 16}V${at.pitch}`}
-        fill="none"
-        stroke={ink}
-        strokeWidth={far ? 2 : 1.4}
+        d={scale
+          .filter((hz) => xOfHz(hz) <= end)
+          .map((hz) => `M${round(xOfHz(hz))} ${at.frequency}v9`)
+          .join('')}
+        stroke="var(--ink)"
       />
-      <circle cx={end} cy={at.pitch} r={far ? 4.5 : 3.5} fill={ink} stroke="var(--paper)" />
-    </Fragment>
+      <path
+        d={scale
+          .map((_, step) => `M${round(xOfCents(100 * step))} ${at.pitch}v${step % 12 === 0 ? 22 : 11}`)
+          .filter((_, step) => xOfCents(100 * step) <= end)
+          .join('')}
+        stroke="var(--ink)"
+      />
+    </>
   )
 }
 
@@ -188,8 +156,4 @@ function Key({ band }: { readonly band: number }): ReactNode {
       </text>
     </g>
   )
-}
-
-function round(px: number): number {
-  return Math.round(px * 10) / 10
 }
