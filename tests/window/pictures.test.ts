@@ -36,7 +36,14 @@ function rowOf({ combinations }: TuningTables, fingering: string) {
 
 /** Words of a picture with single spaces, as one reads them. */
 async function wordsOf(drawn: Locator): Promise<string> {
-  return ((await drawn.locator('text').allTextContents()).join(' ') ?? '').replace(/\s+/g, ' ')
+  await drawn.waitFor()
+  return (await drawn.locator('text').allTextContents()).join(' ').replace(/\s+/g, ' ')
+}
+
+/** The cents that a picture shows, in its order. */
+async function centsOf(drawn: Locator): Promise<readonly string[]> {
+  await drawn.waitFor()
+  return drawn.locator('[data-cents]').allTextContents()
 }
 
 /** The large figures of the route: tube it has, tube it needs, the difference, the error. */
@@ -166,11 +173,12 @@ describe('the pictures', () => {
       await page.getByRole('combobox', { name: 'Design', exact: true }).selectOption(design.id)
       await turnTo(page, 'Harmonics and scale')
       const series = harmonicSeries(instrument, tables.mainSlide.openMm, 16)
-      const cents = (name: string) => picture(page, name).locator('[data-cents]').allTextContents()
-      expect(await cents('harmonics')).toEqual(series.map((row) => signedCents(row.centsFromScale)))
+      expect(await centsOf(picture(page, 'harmonics'))).toEqual(
+        series.map((row) => signedCents(row.centsFromScale)),
+      )
       await turnTo(page, 'The tube ruler')
       const usual = usualFingerings(design.valves, tables.fingerings)
-      expect(await cents('ruler')).toEqual(
+      expect(await centsOf(picture(page, 'ruler'))).toEqual(
         usual.map(({ name }) => signedCents(rowOf(tables, name).errorCents)),
       )
       if (at === 0) expect(await wordsOf(picture(page, 'ruler'))).toContain('short 721.4 mm')
