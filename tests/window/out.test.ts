@@ -9,7 +9,7 @@ import { fingeringsTable } from '../../src-renderer/tables/fingeringsTable.ts'
 import { browserTest } from '../desktop/harness/browserForm.ts'
 import { exampleWorkbook } from '../fixtures/exampleFiles.ts'
 import { tenReadings } from '../screens/benchScenes.ts'
-import { beyondSheet, csvRows, download, keepPrints, paperAsPdf, saved } from './outWindow.ts'
+import { beyondSheet, csvRows, download, keepPrints, paperAsPdf, printing, saved } from './outWindow.ts'
 import { canReadPdf, pageCount, pdfWords } from './pdf.ts'
 import { choose, dropFile, field, figure, goTo, openExample, startFrom, type } from './steps.ts'
 
@@ -219,8 +219,7 @@ describe('The report', () => {
     const report = async (...without: readonly string[]): Promise<void> => {
       await choose(page, 'File', 'Report…')
       for (const part of without) await page.getByRole('checkbox', { name: part }).uncheck()
-      await page.getByRole('button', { name: 'Print…' }).click()
-      await page.locator('.kept').waitFor({ state: 'attached' })
+      await printing(page, () => page.getByRole('button', { name: 'Print…' }).click())
     }
     await report()
     const whole = await paperAsPdf(page, 'A4')
@@ -258,7 +257,7 @@ describe('The report', () => {
       await keepPrints(page)
       const printed = async (): Promise<string> => {
         await goTo(page, 'Fingerings')
-        await page.getByRole('button', { name: 'Print chart' }).click()
+        await printing(page, () => page.getByRole('button', { name: 'Print chart' }).click())
         const [a4, letter] = [await paperAsPdf(page, 'A4'), await paperAsPdf(page, 'Letter')]
         expect([pageCount(a4), pageCount(letter)]).toEqual([1, 1])
         expect(await beyondSheet(page)).toBeLessThan(1)
@@ -292,8 +291,7 @@ describe('The report', () => {
       await page.getByRole('button', { name: 'Drawing and template' }).click()
       const item = page.getByRole('menuitem', { name: /^Print template 1 : 1 on \d+ sheets$/ })
       const sheets = Number(/on (\d+) sheets/.exec((await item.textContent()) ?? '')?.[1])
-      await item.click()
-      await page.locator('.kept').waitFor({ state: 'attached' })
+      await printing(page, () => item.click())
       const drawn = await page.locator('.kept .templateSheet > svg:first-child').evaluateAll((all) =>
         all.map((svg) => ({
           width: svg.getBoundingClientRect().width / Number(svg.getAttribute('viewBox')!.split(' ')[2]),

@@ -33,15 +33,20 @@ export function csvRows(content: Buffer): {
 export async function keepPrints(page: Page): Promise<void> {
   await page.evaluate(() => {
     window.print = () => {
-      const paper = document.querySelector('.onPaper')
-      if (paper === null) return
       for (const before of document.querySelectorAll('.kept')) before.remove()
-      const kept = paper.cloneNode(true) as HTMLElement
+      const kept = document.querySelector('.onPaper')?.cloneNode(true) as HTMLElement
       kept.classList.add('kept')
       document.body.append(kept)
       document.body.dataset.prints = String(Number(document.body.dataset.prints ?? 0) + 1)
     }
   })
+}
+
+/** Does something that prints, and waits until it was printed. */
+export async function printing(page: Page, act: () => Promise<void>): Promise<void> {
+  const before = await page.evaluate(() => Number(document.body.dataset.prints ?? 0))
+  await act()
+  await page.locator(`body[data-prints="${before + 1}"]`).waitFor()
 }
 
 /** What was printed last, on a paper. */
@@ -50,9 +55,9 @@ export async function paperAsPdf(
   format: 'A4' | 'Letter',
   landscape = false,
 ): Promise<Uint8Array> {
-  await page.locator('.kept').waitFor({ state: 'attached' })
   await page.evaluate(() => {
-    for (const other of document.querySelectorAll('.onPaper:not(.kept)')) other.remove()
+    for (const other of document.querySelectorAll<HTMLElement>('.onPaper:not(.kept)'))
+      other.style.display = 'none'
   })
   return page.pdf({ format, landscape })
 }
