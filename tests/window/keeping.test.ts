@@ -25,7 +25,7 @@ async function workUnsaved(desktop: Desktop, path: string): Promise<void> {
   await type(desktop.page, 'Length of third', '700')
   await desktop.answerFile('showSaveDialog', path)
   await desktop.chooseMenu('save')
-  await expect.poll(() => desktop.page.getByLabel('not saved').count()).toBe(0)
+  await expect.poll(() => desktop.page.getByLabel('not saved', { exact: true }).count()).toBe(0)
   await type(desktop.page, 'Length of third', '712.5')
   await expect.poll(() => keptText(desktop), { timeout: 15_000 }).toContain('712.5')
 }
@@ -79,12 +79,12 @@ inDouble('a file that cannot be written', (test) => {
     await desktop.chooseMenu('save')
     const dialog = page.getByRole('dialog', { name: 'The workbook was not saved' })
     await dialog.getByText('is no longer there, so “bass.ferrule” could not be written.').waitFor()
-    expect(await page.getByLabel('not saved').count()).toBe(1)
+    expect(await page.getByLabel('not saved', { exact: true }).count()).toBe(1)
     expect(await keptText(desktop)).toContain('712.5')
 
     await desktop.answerFile('showSaveDialog', join(folder, 'elsewhere.ferrule'))
     await dialog.getByRole('button', { name: 'Save as…' }).click()
-    await expect.poll(() => page.getByLabel('not saved').count()).toBe(0)
+    await expect.poll(() => page.getByLabel('not saved', { exact: true }).count()).toBe(0)
     expect(await lengthInFile(join(folder, 'elsewhere.ferrule'))).toBe(712.5)
   })
 })
@@ -96,7 +96,7 @@ inDouble('a file changed by another program', (test) => {
     const { page } = desktop
     await workUnsaved(desktop, path)
     await desktop.chooseMenu('save')
-    await expect.poll(() => page.getByLabel('not saved').count()).toBe(0)
+    await expect.poll(() => page.getByLabel('not saved', { exact: true }).count()).toBe(0)
     const change = async (from: string, to: string): Promise<void> => {
       await writeFile(path, (await readFile(path, 'utf8')).replace(from, to))
       await desktop.inMain(({ BrowserWindow }) => void BrowserWindow.getAllWindows()[0]?.emit('focus'), null)
@@ -105,16 +105,16 @@ inDouble('a file changed by another program', (test) => {
     await change('712.5', '720.25')
     await page.getByRole('button', { name: 'Keep the open work' }).click()
     expect(await third(page)).toBe('712.5')
-    expect(await page.getByLabel('not saved').count()).toBe(1)
+    expect(await page.getByLabel('not saved', { exact: true }).count()).toBe(1)
 
     await change('720.25', '731')
     await page.getByRole('cell', { name: '731 mm' }).waitFor()
     await page.getByRole('button', { name: 'Take the file’s version' }).click()
     await expect.poll(() => third(page)).toBe('731.0')
-    await expect.poll(() => page.getByLabel('not saved').count()).toBe(0)
+    await expect.poll(() => page.getByLabel('not saved', { exact: true }).count()).toBe(0)
     await desktop.chooseMenu('undo')
     await expect.poll(() => third(page)).toBe('712.5')
-    expect(await page.getByLabel('not saved').count()).toBe(1)
+    expect(await page.getByLabel('not saved', { exact: true }).count()).toBe(1)
     await desktop.chooseMenu('save')
     await expect.poll(() => lengthInFile(path)).toBe(712.5)
   })
@@ -131,7 +131,7 @@ describe('in the browser', () => {
     const next = (await form.open()).page
     await next.getByRole('button', { name: 'Restore it' }).click()
     await expect.poll(() => third(next)).toBe('712.5')
-    await expect.poll(() => next.getByLabel('not saved').count()).toBe(1)
+    await expect.poll(() => next.getByLabel('not saved', { exact: true }).count()).toBe(1)
     await expect
       .poll(() =>
         next.evaluate(() => Object.keys(localStorage).filter((key) => key.includes('draft')).length),
