@@ -20,7 +20,7 @@ const groups: readonly (readonly [string, () => Promise<readonly Figure[]> | rea
 ]
 
 const columns = [
-  { heading: '', width: 15 },
+  { heading: '', width: 22 },
   { heading: 'figure', width: 58 },
   { heading: 'value', width: -9 },
   { heading: '', width: 5 },

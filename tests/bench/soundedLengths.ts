@@ -12,17 +12,17 @@ import { loadHighs } from '../../src-main/headless/loadHighs.ts'
 import { boreWorkbook } from '../fixtures/boreWorkbook.ts'
 import { exampleWorkbook } from '../fixtures/exampleFiles.ts'
 import { demand } from '../shared/bore/bores.ts'
-import type { SolveFigure } from './solve.ts'
+import { type Figure, medianMs } from './figure.ts'
 
 const runs = 9
 
 /** Measures lengths found for the resonances, the bore's sampling included: medians of warm runs, modes 2 to 8. */
-export async function measureSoundedLengths(): Promise<readonly SolveFigure[]> {
+export async function measureSoundedLengths(): Promise<readonly Figure[]> {
   const programmer = await loadHighs()
   const bass = exampleWorkbook(examples[0]!)
-  const figure = (name: string, workbook: Workbook, objective: LengthObjective): SolveFigure => ({
+  const figure = (name: string, workbook: Workbook, objective: LengthObjective): Figure => ({
     name,
-    value: medianMs(workbook, objective, programmer),
+    value: solveMs(workbook, objective, programmer),
     unit: 'ms',
     target: null,
   })
@@ -45,16 +45,12 @@ function problemOf(workbook: Workbook, objective: LengthObjective): LengthProble
   return problem
 }
 
-function medianMs(workbook: Workbook, objective: LengthObjective, programmer: LinearProgrammer): number {
+function solveMs(workbook: Workbook, objective: LengthObjective, programmer: LinearProgrammer): number {
   const problem = problemOf(workbook, objective)
   const input = boreInput(workbook, workbook.designs[0]!)!
-  const once = (): number => {
-    const begun = performance.now()
+  const once = (): void => {
     const answer = solveSounding(problem, demand(boreSounding(input, problem)), programmer)
     if (answer.status !== 'converged') throw new Error(`resonances, ${objective}: ${answer.status}`)
-    return performance.now() - begun
   }
-  for (let run = 0; run < 3; run++) once()
-  const times = Array.from({ length: runs }, once).sort((a, b) => a - b)
-  return times[runs >> 1]!
+  return medianMs(runs, once, 3)
 }
