@@ -24,7 +24,10 @@ export function PictureHead({ part, children }: PictureHeadProps): ReactNode {
             label={pictureWords.design}
             labelHidden
             value={shown.design.id}
-            options={all.map(({ design }) => ({ value: design.id, text: design.name }))}
+            options={all.map(({ design }) => ({
+              value: design.id,
+              text: design.name === '' ? design.id : design.name,
+            }))}
             take={selectDesign}
           />
         )}
