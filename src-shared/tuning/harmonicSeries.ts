@@ -53,6 +53,7 @@ export type SoundedNote = Pick<HarmonicRow, 'harmonic' | 'hz' | 'midi' | 'errorC
  * that it is nearest to.
  *
  * @param routeMm length of the route, mm
+ * @example soundedNotes(instrument, 5297.6).map(({ midi }) => midi) // [36, 43, 48, …] for an F bass on 1-3
  */
 export function soundedNotes(instrument: Instrument, routeMm: number): readonly SoundedNote[] {
   const [lowest, highest] = instrument.harmonics

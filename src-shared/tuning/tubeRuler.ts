@@ -32,6 +32,7 @@ export interface TubeRuler {
  *
  * @param bodyMm tube that no gate switches, mm
  * @param loops the design's loops
+ * @example tubeRuler(4000, loops, combinations).rows[1]?.pieces // [{ loop: 'L1', lengthMm: 489.8… }]
  */
 export function tubeRuler(
   bodyMm: number,

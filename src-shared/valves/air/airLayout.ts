@@ -69,6 +69,7 @@ export interface AirLayout {
  * Draws a plan to scale: a loop's two legs together are as long as its tube at one scale for all loops.
  *
  * @param width to be filled by wider gaps when the drawing needs less; a drawing that needs more is wider
+ * @example airLayout(valvePlan(valves, loops), measures, 800).loops[0]?.points // foot, tip, tip, foot
  */
 export function airLayout(plan: ValvePlan, measures: AirMeasures, width = 0): AirLayout {
   const needed = placeColumns(plan, measures)

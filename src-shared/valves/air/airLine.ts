@@ -13,6 +13,8 @@ export interface AirStretch {
  * to end: one for each loop of the way, in the order in which the air meets them.
  *
  * @param path from `airPath` of the plan that the layout was drawn from
+ * @throws RangeError when the path goes through a loop that is not drawn
+ * @example airLine(layout, airPath(plan, 0b101)).flatMap(({ loop }) => loop ?? []) // ['L1', 'L3', 'C1']
  */
 export function airLine(layout: AirLayout, path: readonly AirPassage[]): readonly AirStretch[] {
   const stretches: AirStretch[] = []

@@ -48,7 +48,11 @@ export function valvePlan(valves: readonly Valve[], loops: readonly Loop[]): Val
   }
 }
 
-/** The part of a loop's gate that its own valve has no say in: what company it asks for. */
+/**
+ * The part of a loop's gate that its own valve has no say in: what company it asks for.
+ *
+ * @example companyOf({ gate: { pressed: 0b1001, released: 0 }, valve: 0 }) // { pressed: 0b1000, released: 0 }
+ */
 export function companyOf({ gate, valve }: Pick<PlacedLoop, 'gate' | 'valve'>): GateBits {
   const others = valve === null ? -1 : ~(1 << valve)
   return { pressed: gate.pressed & others, released: gate.released & others }
