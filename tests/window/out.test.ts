@@ -1,6 +1,5 @@
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
-import { csvText } from '#shared/table/csv.ts'
 import { examples } from '#shared/workbook/examples/examples.ts'
 import { derive } from '../../src-renderer/state/derived.ts'
 import { comparisonTable } from '../../src-renderer/tables/comparisonTables.ts'
@@ -9,7 +8,16 @@ import { fingeringsTable } from '../../src-renderer/tables/fingeringsTable.ts'
 import { browserTest } from '../desktop/harness/browserForm.ts'
 import { exampleWorkbook } from '../fixtures/exampleFiles.ts'
 import { tenReadings } from '../screens/benchScenes.ts'
-import { beyondSheet, csvRows, download, keepPrints, paperAsPdf, printing, saved } from './outWindow.ts'
+import {
+  beyondSheet,
+  csvRows,
+  download,
+  expectTable,
+  keepPrints,
+  paperAsPdf,
+  printing,
+  saved,
+} from './outWindow.ts'
 import { canReadPdf, pageCount, pdfWords } from './pdf.ts'
 import { choose, dropFile, field, figure, goTo, openExample, startFrom, type } from './steps.ts'
 
@@ -43,7 +51,13 @@ function parsed(page: Page, svg: string) {
       paper: picture.querySelector('rect')?.getAttribute('fill'),
       text,
     }
-  }, svg)
+  }, withoutFaces(svg))
+}
+
+/** The page's content policy would refuse the faces of a document that it parses; the file opened alone has no such. */
+function withoutFaces(svg: string): string {
+  expect(svg).toContain('<style>@font-face')
+  return svg.replace(/<style>[^<]*<\/style>/, '')
 }
 
 describe('What leaves the program', () => {
@@ -56,7 +70,7 @@ describe('What leaves the program', () => {
       const curves = csvRows((await saved(page, 'Save table as CSV: Combination error by fingering')).content)
       expect(curves.headings.at(-1)).toBe(`${bass.designs.at(-1)!.name} (cents)`)
       const combinations = await saved(page, `Save table as CSV: Combinations of ${bass.designs[0]!.name}`)
-      expect(combinations.content.toString()).toBe(csvText(combinationsTable(derived[0]!, 'mm')))
+      expectTable(combinations.content, combinationsTable(derived[0]!, 'mm'))
 
       await page.getByRole('button', { name: 'Copy table: Combination error by fingering' }).click()
       await page.getByText('copied', { exact: true }).waitFor()
@@ -76,10 +90,10 @@ describe('What leaves the program', () => {
 
       await goTo(page, 'Fingerings')
       const chart = await saved(page, `Save table as CSV: Fingering chart of ${bass.designs[0]!.name}`)
-      expect(chart.content.toString()).toBe(csvText(fingeringsTable(derived[0]!, 'flats')))
+      expectTable(chart.content, fingeringsTable(derived[0]!, 'flats'))
       await goTo(page, 'Compare')
       const comparison = await saved(page, 'Save table as CSV: Comparison of the designs')
-      expect(comparison.content.toString()).toBe(csvText(comparisonTable(derived, 'mm', 'flats')))
+      expectTable(comparison.content, comparisonTable(derived, 'mm', 'flats'))
       expect(complaints).toEqual([])
     },
   )
@@ -151,7 +165,7 @@ describe('What leaves the program', () => {
             (each) => each.getAttribute('fill') ?? each.closest('[fill]')?.getAttribute('fill'),
           ),
         }
-      }, content.toString())
+      }, withoutFaces(content.toString()))
       expect(found).toMatchObject({
         faults: 0,
         title: 'Readings against the fit, as found',

@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs'
 import Papa from 'papaparse'
 import type { Page } from 'playwright-core'
+import { expect } from 'vitest'
+import { csvText } from '#shared/table/csv.ts'
+import type { Table } from '#shared/table/table.ts'
 
 /** A file that the page hands to the browser when something is done. */
 export async function download(
@@ -27,6 +30,15 @@ export function csvRows(content: Buffer): {
     skipEmptyLines: true,
   }).data
   return { headings, rows }
+}
+
+/** Whether a CSV file is a table: the same words, and numbers equal to eight decimals, for powers are not everywhere the same. */
+export function expectTable(content: Buffer, table: Table): void {
+  const [wanted, found] = [csvRows(Buffer.from(csvText(table))), csvRows(content)]
+  expect(found.headings).toEqual(wanted.headings)
+  const figure = (cell: string): string =>
+    cell !== '' && Number.isFinite(Number(cell)) ? Number(cell).toFixed(8) : cell
+  expect(found.rows.map((row) => row.map(figure))).toEqual(wanted.rows.map((row) => row.map(figure)))
 }
 
 /** From now on a print keeps what is on paper, for `paperAsPdf`; the program believes that it was printed. */
