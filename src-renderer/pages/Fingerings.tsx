@@ -68,6 +68,10 @@ export function Fingerings(): ReactNode {
             await printChart(derived, workbook, to)
           }}
         />
+        <TableOut
+          name={titles.fingeringChart(derived.design.name)}
+          table={() => fingeringsTable(derived, spelling)}
+        />
       </div>
       <p className="key">
         <span className="mark usual">usual</span> as the trade teaches it{' '}
@@ -80,10 +84,6 @@ export function Fingerings(): ReactNode {
         <p className="empty">No fingering comes within 60 cents of a note. Check fundamental and loops.</p>
       ) : (
         <div className="tableFrame">
-          <TableOut
-            name={titles.fingeringChart(derived.design.name)}
-            table={() => fingeringsTable(derived, spelling)}
-          />
           <table className="figures chartTable">
             <caption className="unseen">Fingering chart of {derived.design.name}</caption>
             <thead>

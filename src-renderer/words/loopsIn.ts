@@ -21,7 +21,8 @@ export const loopsInWords = {
   others: 'Loops that the table does not name',
   stay: 'stay',
   go: 'go',
-  take: (count: number) => (count === 1 ? 'Take a loop' : `Take ${count} loops`),
+  take: (count: number) =>
+    count === 0 ? 'Take the loops' : count === 1 ? 'Take a loop' : `Take ${count} loops`,
   cancel: 'Cancel',
   refusedTitle: (count: number) =>
     count === 1 ? 'One line cannot be read' : `${count} lines cannot be read`,

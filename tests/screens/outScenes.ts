@@ -32,7 +32,7 @@ export const outScenes: readonly Scene[] = [
     set: (page) =>
       loopsDialog(
         page,
-        `loop;length (mm);bore;valves down;colour\nfirst;486,5;17,2;1;red\n${longName};162,9;;1-4;blue\nsecond;9 3/4 in;;2;`,
+        `loop;length (mm);bore;valves down;colour\nfirst;486,5;17,2;1;red\n${longName};162,9;;1-4;blue\nsecond;247,7;;2;`,
       ),
   },
   {

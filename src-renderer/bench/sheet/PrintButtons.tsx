@@ -18,7 +18,11 @@ export function PrintButtons({ name, print = printSheet, texts = sheetTexts }: P
   const paper = useBench((state) => state.paper)
   return (
     <>
-      <button type="button" className="main" onClick={() => void print('printer', name)}>
+      <button
+        type="button"
+        className={texts === sheetTexts ? 'main' : undefined}
+        onClick={() => void print('printer', name)}
+      >
         {texts.print}
       </button>
       {bridge.form === 'desktop' ? (

@@ -138,7 +138,7 @@ function readSize(cell: string, unit: string, options: LengthOptions): Size {
   const isBare = /^[\d\s.,/+\-−–]+$/.test(cell)
   const found = cell === '' ? '' : typed === '' ? cell : `${cell} ${typed}`
   if (!isBare && cell !== '' && typed !== '' && !cell.toLowerCase().endsWith(typed.toLowerCase()))
-    return { found, expected: 'one unit' }
+    return { found, expected: 'a length in the one unit that its heading or its line says' }
   const small = typed.toLowerCase()
   const reading = readLength(isBare && typed !== '' ? `${cell} ${small}` : cell, options)
   return reading.ok ? { mm: reading.mm } : { found, expected: reading.expected }

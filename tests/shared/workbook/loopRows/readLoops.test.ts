@@ -83,7 +83,9 @@ describe('A table of loops', () => {
 
   it('refuses a length of two meanings and one of two units', () => {
     expect(refused('a\t1,000\t1')).toHaveLength(1)
-    expect(refused('a\t171 mm\tin\t1')).toEqual(['1 length: 171 mm in / one unit'])
+    expect(refused('a\t171 mm\tin\t1')).toEqual([
+      '1 length: 171 mm in / a length in the one unit that its heading or its line says',
+    ])
     expect(loops('a\t171 mm\tmm\t1')[0]?.lengthMm).toBe(171)
   })
 
