@@ -48,11 +48,12 @@ export function HelpDialog(): ReactNode {
         options={partOptions}
         take={(value) => useHelp.setState({ part: value, at: null })}
       />
-      <div className="helpPart">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it is longer than its place, and scrolled by keys */}
+      <section className="helpPart" aria-label={helpWords.parts[part]} tabIndex={0}>
         <Suspense fallback={null}>
           <Part />
         </Suspense>
-      </div>
+      </section>
       <div className="buttons">
         <button type="button" className="main" onClick={closeDialog}>
           {helpWords.close}

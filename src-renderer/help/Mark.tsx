@@ -1,5 +1,5 @@
-import { lazy, type ReactNode, Suspense } from 'react'
-import { Button, Dialog, DialogTrigger, Popover } from 'react-aria-components'
+import { lazy, type ReactNode, Suspense, useContext } from 'react'
+import { Button, DialogTrigger, OverlayTriggerStateContext, Popover } from 'react-aria-components'
 import { type MarkId, markLabel } from '../words/marks.ts'
 
 const Explanation = lazy(() =>
@@ -13,15 +13,18 @@ export function Mark({ id }: { readonly id: MarkId }): ReactNode {
       <Button className="explainMark" aria-label={markLabel(id)}>
         ?
       </Button>
-      <Popover className="explanation" placement="bottom start" offset={4}>
-        <Dialog className="explanationText" aria-label={markLabel(id)}>
-          {({ close }) => (
-            <Suspense fallback={null}>
-              <Explanation id={id} onLeave={close} />
-            </Suspense>
-          )}
-        </Dialog>
+      <Popover className="explanation" placement="bottom start" offset={4} aria-label={markLabel(id)}>
+        <Explained id={id} />
       </Popover>
     </DialogTrigger>
+  )
+}
+
+function Explained({ id }: { readonly id: MarkId }): ReactNode {
+  const popover = useContext(OverlayTriggerStateContext)
+  return (
+    <Suspense fallback={null}>
+      <Explanation id={id} onLeave={() => popover?.close()} />
+    </Suspense>
   )
 }
