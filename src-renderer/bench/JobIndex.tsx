@@ -27,8 +27,10 @@ export function JobIndex(): ReactNode {
       {lists.map((each) => (
         <JobList key={each.list} {...each} />
       ))}
-      <h3 className="withMark">From one piece</h3>
-      <Mark id="onePiece" />
+      <div>
+        <h3 className="withMark">From one piece</h3>
+        <Mark id="onePiece" />
+      </div>
       <button
         type="button"
         className={onePiece ? 'job on' : 'job'}
@@ -49,8 +51,10 @@ function JobList({ list, title, add, mark }: JobListEntry): ReactNode {
   const cannot = design === undefined || (list === 'slides' && design.loops.length === 0)
   return (
     <>
-      <h3 className="withMark">{title}</h3>
-      <Mark id={mark} />
+      <div>
+        <h3 className="withMark">{title}</h3>
+        <Mark id={mark} />
+      </div>
       <ul>
         {jobs.map(({ id }) => {
           const on = open && id === shown?.id

@@ -19,7 +19,7 @@ export const glossary: readonly GlossaryWord[] = [
   word(
     'a4',
     'A4',
-    'The pitch that everything is measured against: the frequency of the A above middle C. 440 Hz today; 430, 435, 443 and 452.5 were standards once.',
+    'The pitch that everything is measured against: the frequency of the A above middle C. 440 Hz as a rule, 442 and 443 in many orchestras; 415, 430, 435 and 452.5 at other times.',
     'cents',
   ),
   word(
