@@ -9,7 +9,12 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'library', include: ['tests/{shared,main,proofs}/**/*.test.ts'] },
+        test: {
+          name: 'library',
+          include: ['tests/{shared,main,proofs}/**/*.test.ts'],
+          // A law is tried on hundreds of cases; on a busy machine that takes its time.
+          testTimeout: 30_000,
+        },
       },
       {
         extends: true,
