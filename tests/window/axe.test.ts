@@ -20,8 +20,33 @@ async function violations(page: Page, rules?: readonly string[]): Promise<readon
   )
 }
 
+/** Scenes with other figures in parts that a scene before them has already: there to be looked at, not checked again. */
+const seenBefore = new Set([
+  'curves-all',
+  'double-horn',
+  'cut-off',
+  'early',
+  'historic',
+  'twelve',
+  'lengths-table',
+  'lengths-doubt',
+  'bench-slide-long',
+  'bore-models',
+  'bore-group',
+  'bore-sections',
+  'pictures-ruler-all',
+  'pictures-company-growth',
+  'pictures-air-double',
+  'pictures-air-cut-off',
+  'pictures-air-combinations',
+  'pictures-long-name',
+  'loops-in-empty',
+  'first-compensating',
+  'first-compare',
+])
+
 describe('every view is free of what hinders people, in both themes', () => {
-  for (const { name, set } of scenes) {
+  for (const { name, set } of scenes.filter((scene) => !seenBefore.has(scene.name))) {
     browserTest(name, async ({ form }) => {
       const { page } = await form.open()
       await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' })

@@ -1,4 +1,3 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type OpenedWindow, openWindow } from './lengthsWindow.ts'
@@ -222,24 +221,6 @@ describe('slides moved while playing', () => {
       .evaluate((row) => Number.parseFloat(getComputedStyle(row).fontSize))
     expect(size).toBeCloseTo((48 * 96) / 72, 3)
     expect(await page.locator('.wallPrint').textContent()).toContain('first out 17 mm')
-    expect(complaints).toEqual([])
-  })
-})
-
-describe('the Lengths page, to a screen reader', () => {
-  it.each(['light', 'dark'] as const)('has nothing that axe objects to, folds open, %s', async (scheme) => {
-    const { page, complaints } = await opened.lengthsOf(alto, scheme)
-    await threeClicks(page)
-    await proposedLargest(page, '11.5')
-    await page.getByRole('combobox', { name: 'What third may be' }).selectOption('tied')
-    for (const title of ['Doubt', 'Slides moved', 'Several systems']) await unfold(page, title)
-    await page.getByRole('checkbox', { name: 'first' }).check()
-    await page.getByRole('button', { name: 'Bounds of first' }).click()
-    const { violations } = await new AxeBuilder({ page }).analyze()
-    expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([])
-    await page.getByRole('button', { name: 'Wall chart…' }).click()
-    const chartOnWall = await new AxeBuilder({ page }).include('dialog').analyze()
-    expect(chartOnWall.violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([])
     expect(complaints).toEqual([])
   })
 })
