@@ -23,6 +23,7 @@ export default defineConfig({
           include: ['tests/window/**/*.test.ts', 'tests/desktop/**/*.test.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          expect: { poll: { timeout: 10_000 } },
         },
       },
     ],
