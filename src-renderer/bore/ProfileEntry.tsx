@@ -12,6 +12,9 @@ interface ProfileEntryProps {
   readonly children: (read: ReadProfile) => ReactNode
 }
 
+/** A field with a longer text than this is slow to lay out: the text is held beside it, characters. */
+const mostShown = 60_000
+
 type Unit = 'auto' | 'mm' | 'in'
 
 /** A place to paste, open or drop a measured profile; says how it was understood, or which line was not. */
@@ -20,6 +23,7 @@ export function ProfileEntry({ children }: ProfileEntryProps): ReactNode {
   const [unit, setUnit] = useState<Unit>('auto')
   const [trouble, setTrouble] = useState<string | null>(null)
   const id = useId()
+  const isLong = text.length > mostShown
   const settled = useDeferredValue(text)
   const result = useMemo(
     () => (settled.trim() === '' ? null : readProfile(settled, unit === 'auto' ? undefined : unit)),
@@ -40,7 +44,15 @@ export function ProfileEntry({ children }: ProfileEntryProps): ReactNode {
         id={id}
         rows={6}
         spellCheck={false}
-        value={text}
+        value={isLong ? '' : text}
+        placeholder={isLong ? boreWords.heldAside(text.length) : undefined}
+        onPaste={(event) => {
+          const pasted = event.clipboardData.getData('text/plain')
+          if (pasted.length <= mostShown) return
+          event.preventDefault()
+          setTrouble(null)
+          setText(pasted)
+        }}
         aria-invalid={message !== null}
         aria-describedby={message === null ? undefined : `${id}-message`}
         onChange={(event) => {

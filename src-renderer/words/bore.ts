@@ -23,6 +23,8 @@ export const boreWords = {
   profileText:
     'Two columns, distance and diameter, as a spreadsheet copies them or a CSV file holds them: mm or inches, with or without headings, commas or semicolons. A file may be dropped here.',
   profileLabel: 'Distance and diameter',
+  heldAside: (characters: number) =>
+    `A text of ${characters} characters, too long to be shown here. Paste or type to put another in its place.`,
   profileUnit: 'Lengths are in',
   profileUnits: { auto: 'as headed', mm: 'mm', in: 'in' },
   openFile: 'Open a file…',
