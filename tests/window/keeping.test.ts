@@ -50,7 +50,7 @@ inDouble('after a crash', (test) => {
     await page.getByRole('button', { name: 'Show it…' }).click()
     await page.getByRole('button', { name: 'Compare with bass.ferrule…' }).click()
     const row = page.getByRole('dialog').getByRole('row').filter({ hasText: 'length' })
-    expect(await row.getByRole('cell').allTextContents()).toEqual(['700 mm', '712.5 mm'])
+    await expect.poll(() => row.getByRole('cell').allTextContents()).toEqual(['700 mm', '712.5 mm'])
     expect(await row.getByRole('rowheader').textContent()).toContain('loop “third” › length')
 
     await page.getByRole('button', { name: 'Restore the kept work' }).click()
