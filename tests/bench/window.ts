@@ -1,23 +1,22 @@
-import { readdirSync, readFileSync } from 'node:fs'
-import { join, resolve } from 'node:path'
-import { gzipSync } from 'node:zlib'
+import { resolve } from 'node:path'
 import { chromium, type Page } from 'playwright-core'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { serveWindow } from '../../src-main/server/server.ts'
 import { ownChromium } from '../desktop/harness/chromiumFlags.ts'
 import { type Figure, quantile } from './figure.ts'
+import { firstLoadKilobytes } from './firstLoad.ts'
 import { fourDesigns } from './sevenValves.ts'
 
-const examplesFolder = resolve(import.meta.dirname, '../../src-shared/workbook/examples')
 const built = resolve(import.meta.dirname, '../../out/renderer')
 
 /** The window in Chromium: size of its first load, first paint from a cold start, frames while a loop is dragged. */
 export async function measureWindow(): Promise<readonly Figure[]> {
   const server = await serveWindow(built, 0)
+  const kilobytes = await firstLoadKilobytes(server.address)
   const [paint, frames] = [await firstPaintMs(server.address), await dragFrames(server.address)]
   await server.stop()
   return [
-    { name: 'first load, script and style, gzip', value: firstLoadKilobytes(), unit: 'KB', target: 400 },
+    { name: 'first load, script and style, gzip', value: kilobytes, unit: 'KB', target: 400 },
     { name: 'first paint, cold start of Chromium', value: paint, unit: 'ms', target: 1000 },
     { name: 'drag, frames a second', value: frames.perSecond, unit: 'fps', target: 58, atLeast: true },
     { name: 'drag, work of a frame, median', value: quantile(frames.workMs, 0.5), unit: 'ms', target: null },
@@ -34,20 +33,6 @@ export async function measureWindow(): Promise<readonly Figure[]> {
       target: 12,
     },
   ]
-}
-
-/** All script and style that a start loads, what arrives after the start page included; fonts and examples not. */
-function firstLoadKilobytes(): number {
-  const examples = new Set(readdirSync(examplesFolder).map((name) => name.replace('.ferrule', '')))
-  const isExample = (asset: string): boolean => [...examples].some((name) => asset.startsWith(`${name}-`))
-  const assets = readdirSync(join(built, 'assets')).filter(
-    (name) => /\.(js|css)$/.test(name) && !isExample(name),
-  )
-  const bytes = assets.reduce(
-    (sum, name) => sum + gzipSync(readFileSync(join(built, 'assets', name))).length,
-    0,
-  )
-  return bytes / 1024
 }
 
 async function firstPaintMs(address: string): Promise<number> {
