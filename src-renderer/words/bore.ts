@@ -173,8 +173,7 @@ export const boreWords = {
   },
   modelsLabel: (fingerings: number) =>
     `Length model and bore for ${fingerings} fingerings, cents. The table holds the figures.`,
-  modelsCaption:
-    'Cents against the open route’s mode lowered by the fingering’s steps; behind it, bore less length model',
+  modelsCaption: 'Cents against the target; lighter, bore less length model',
   lengthModel: 'length model',
   lengthModelKey: 'length model, the same for every mode',
   boreKey: 'bore, mode by mode',
@@ -202,6 +201,7 @@ export const boreWords = {
     each.length === 0 ? '' : `Fundamentals that suit modes 2 and up best: ${each.join('; ')}.`,
 
   groupAxis: (unit: string) => `group length, ${unit}; the axis does not begin at 0`,
+  groupCaption: (unit: string) => `Group length, ${unit}`,
   groupLabel: 'Group length by mode. The table holds the figures.',
   perMillimetre: 'One more millimetre of tube at the valves, cents',
 

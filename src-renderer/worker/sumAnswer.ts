@@ -9,7 +9,8 @@ import type { BoreQuestion } from './boreAnswer.ts'
 export interface SumQuestion extends Pick<BoreQuestion, 'bodyKey' | 'highestMode' | 'open'> {
   readonly fingerings: readonly BoreFingering[]
   readonly weights: readonly number[]
-  /** Modes up to this one are drawn and asked for their playing pitch. */
+  readonly firstMode: number
+  /** Modes from the first up to this one are drawn and asked for their playing pitch. */
   readonly lastMode: number
   readonly points: number
 }
@@ -30,32 +31,59 @@ export interface SumAnswer {
   readonly openPitches: readonly PlayingPitch[]
 }
 
+/** Below the first mode drawn the sum is a thicket of harmonics: the curve begins at this share of it. */
+const firstShare = 0.7
+
 /** The weighted sum over the range of the drawn modes, and the playing pitches it gives. */
 export function sumBore(question: SumQuestion, body: BoreResult<Body>): BoreResult<SumAnswer> {
   if (!body.ok) return body
-  const open = drawnSum(question, body.value, question.open)
+  const peaks: (readonly number[])[] = []
+  for (const { inserts } of [question.open, ...question.fingerings]) {
+    const found = resonancesOf(body.value, inserts)
+    if (!found.ok) return found
+    peaks.push(found.value.peaks.slice(0, question.lastMode).map(({ hz }) => hz))
+  }
+  const range = drawnRange(question, body.value, peaks)
+  const open = drawnSum(question, body.value, question.open, peaks[0]!, range)
   if (!open.ok) return open
   const curves: DrawnSum[] = []
-  for (const fingering of question.fingerings) {
-    const drawn = drawnSum(question, body.value, fingering)
+  for (const [i, fingering] of question.fingerings.entries()) {
+    const drawn = drawnSum(question, body.value, fingering, peaks[i + 1]!, range)
     if (!drawn.ok) return drawn
     curves.push(drawn.value)
   }
   return accepted({ hz: open.value.hz, curves, openPitches: open.value.pitches })
 }
 
+interface Range {
+  readonly lowestHz: number
+  readonly highestHz: number
+  readonly count: number
+}
+
+/** From somewhat below the lowest first mode drawn to somewhat above the last of the body alone. */
+function drawnRange(
+  { firstMode, lastMode, points }: SumQuestion,
+  { lowestHz, highestHz, highestMode }: Body,
+  peaks: readonly (readonly number[])[],
+): Range {
+  const firstHz = Math.min(...peaks.map((hz) => hz[firstMode - 1] ?? hz[0] ?? lowestHz))
+  return {
+    lowestHz: Math.max(lowestHz, firstShare * firstHz),
+    highestHz: Math.min(highestHz, ((lastMode + 0.5) * highestHz) / (highestMode + 1)),
+    count: points,
+  }
+}
+
 function drawnSum(
-  { weights, lastMode, points }: SumQuestion,
+  { weights }: SumQuestion,
   body: Body,
   { fingering, inserts }: BoreFingering,
+  peaksHz: readonly number[],
+  range: Range,
 ): BoreResult<DrawnSum & { readonly hz: Float64Array }> {
-  const found = resonancesOf(body, inserts)
-  if (!found.ok) return found
-  const peaksHz = found.value.peaks.slice(0, lastMode).map(({ hz }) => hz)
   const pitches = playingPitches(body, inserts, peaksHz, weights)
   if (!pitches.ok) return pitches
-  const highestHz = Math.min(body.highestHz, ((lastMode + 0.5) * body.highestHz) / (body.highestMode + 1))
-  const range = { lowestHz: body.lowestHz, highestHz, count: points }
   const curve = harmonicSumCurve(body, inserts, range, weights)
   if (!curve.ok) return curve
   const { hz, sum } = curve.value

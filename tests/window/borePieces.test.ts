@@ -59,12 +59,18 @@ describe('what the worker says of a bore', () => {
   it('passes a refusal on', async () => {
     const refused = prepareBody([], conditions)
     expect(await describeBore(question, refused, () => undefined)).toMatchObject({ ok: false })
-    expect(sumBore({ ...question, weights: [1], lastMode: 4 }, refused)).toMatchObject({ ok: false })
+    expect(sumBore({ ...question, weights: [1], firstMode: 2, lastMode: 4 }, refused)).toMatchObject({
+      ok: false,
+    })
   })
 
   it('gives a playing pitch for each mode drawn of the weighted sum', () => {
-    const sums = demand(sumBore({ ...question, weights: [1, 1], lastMode: 6 }, body))
+    const sums = demand(sumBore({ ...question, weights: [1, 1], firstMode: 2, lastMode: 6 }, body))
     expect(sums.curves.map(({ pitches }) => pitches.length)).toEqual([6, 6])
+    // Mode 2 lies near 220 Hz with the second valve: the curve begins below it, and ends above mode 6.
+    expect(sums.hz[0]).toBeGreaterThan(100)
+    expect(sums.hz[0]).toBeLessThan(221)
+    expect(sums.hz.at(-1)).toBeGreaterThan(660)
     expect(sums.openPitches).toEqual(sums.curves[0]?.pitches)
   })
 })

@@ -91,7 +91,7 @@ export const GroupLengthTable = memo(function GroupLengthTable({
   return (
     <>
       <FingeringColumns
-        caption={boreWords.groupAxis(unit)}
+        caption={boreWords.groupCaption(unit)}
         modes={answer.modes}
         shown={shown}
         figureOf={({ groupLength }) => lengthFigure(groupLength.groupLengthMm, unit, 0)}

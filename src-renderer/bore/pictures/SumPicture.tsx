@@ -84,6 +84,7 @@ interface Sums {
 }
 
 function useSums(bore: BoreOnShow, shown: readonly ShownFingering[]): Sums {
+  const firstMode = useBoreView((state) => state.firstMode)
   const lastMode = useBoreView((state) => state.lastMode)
   const [times, setTimes] = useState(0)
   const { input, bodyKey } = bore
@@ -94,9 +95,9 @@ function useSums(bore: BoreOnShow, shown: readonly ShownFingering[]): Sums {
     const highestMode = Math.min(mostModes, (lastMode + 1) * Math.max(1, weights.length))
     return {
       body: { bodyKey, sections, conditions },
-      question: { bodyKey, highestMode, open, fingerings, weights, lastMode, points },
+      question: { bodyKey, highestMode, open, fingerings, weights, firstMode, lastMode, points },
     }
-  }, [input, bodyKey, shown, lastMode, times])
+  }, [input, bodyKey, shown, firstMode, lastMode, times])
   const worked = useBoreWork('sum', asked, sums)
   const latest = useRef<SumAnswer | null>(null)
   if (worked !== null && 'answer' in worked && worked.answer.ok) latest.current = worked.answer.value
