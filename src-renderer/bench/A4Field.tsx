@@ -3,6 +3,7 @@ import { a4Slip } from '#shared/bench/slips/pitchSlips.ts'
 import { plainFigure } from '#shared/quantity/figures.ts'
 import { Actions } from '../fields/Actions.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
+import { benchWords } from '../words/bench.ts'
 
 /** Pitches in use now and formerly, Hz. */
 const pitches = [457, 452.5, 443, 442, 440, 435, 430, 415]
@@ -30,10 +31,10 @@ export function A4Field({ label, a4Hz, help, take }: A4FieldProps): ReactNode {
         take={(hz) => a4Slip(label, hz)?.message ?? take(hz)}
       />
       <Actions
-        label={`Pitches for ${label}`}
+        label={benchWords.pitchesFor(label)}
         text="▾"
         items={pitches.map((hz) => ({
-          text: `${plainFigure(hz, Number.isInteger(hz) ? 0 : 1)} Hz`,
+          text: benchWords.hertz(plainFigure(hz, Number.isInteger(hz) ? 0 : 1)),
           act: () => take(hz),
         }))}
       />

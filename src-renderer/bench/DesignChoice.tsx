@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { Choice } from '../fields/Choice.tsx'
 import { useWorkbook } from '../state/workbookStore.ts'
+import { benchWords } from '../words/bench.ts'
 
 interface DesignChoiceProps {
   readonly designId: string
@@ -13,6 +14,6 @@ export function DesignChoice({ designId, take }: DesignChoiceProps): ReactNode {
   const known = designs.map(({ id, name }) => ({ value: id, text: name }))
   const gone = known.some(({ value }) => value === designId)
     ? []
-    : [{ value: designId, text: `${designId} (not in this workbook)` }]
-  return <Choice label="Design" value={designId} options={[...gone, ...known]} take={take} />
+    : [{ value: designId, text: benchWords.notInWorkbook(designId) }]
+  return <Choice label={benchWords.design} value={designId} options={[...gone, ...known]} take={take} />
 }

@@ -3,6 +3,7 @@ import type { Drawing, Shape } from '#shared/bench/drawing/drawing.ts'
 import { fittedDrawing } from '#shared/bench/drawing/fitted.ts'
 import { arcPath } from '#shared/bench/drawing/svg.ts'
 import { PictureOut } from '../picture/PictureOut.tsx'
+import { benchWords } from '../words/bench.ts'
 
 interface DrawingViewProps {
   /** Makes the drawing with words of a height in its own millimetres. */
@@ -116,7 +117,7 @@ function ScaleBar({ pxPerMm }: { readonly pxPerMm: number }): ReactNode {
       <svg width={px + 2} height="8" aria-hidden="true">
         <path d={`M1 1V7M1 4H${px + 1}M${px + 1} 1V7`} />
       </svg>
-      {mm} mm
+      {benchWords.barLength(mm)}
     </p>
   )
 }

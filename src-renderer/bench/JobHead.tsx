@@ -4,13 +4,8 @@ import { renameJob, setJob } from '#shared/workbook/commands/benchCommands.ts'
 import { freshJobName } from '#shared/workbook/newJobs.ts'
 import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
+import { benchWords } from '../words/bench.ts'
 import { deleteJob, showJob, startJob, useJobs } from './benchStore.ts'
-
-const kinds: Readonly<Record<BenchList, string>> = {
-  slides: 'Slide',
-  readings: 'Readings',
-  pitchChanges: 'Change of pitch',
-}
 
 interface JobHeadProps {
   readonly list: BenchList
@@ -34,26 +29,24 @@ export function JobHead({ list, name, notes, children }: JobHeadProps): ReactNod
   }
   return (
     <header className="jobHead">
-      <h1 className="unseen">
-        {kinds[list]}: {name}
-      </h1>
-      <TextField label="Name" labelHidden className="jobName" value={name} take={rename} />
+      <h1 className="unseen">{benchWords.headOf(benchWords.lists[list].title, name)}</h1>
+      <TextField label={benchWords.name} labelHidden className="jobName" value={name} take={rename} />
       {children}
       <TextField
-        label="On the sheet"
+        label={benchWords.onSheet}
         className="jobNotes"
         value={notes ?? ''}
-        placeholder="whose instrument, its number"
+        placeholder={benchWords.onSheetPlaceholder}
         take={(text) =>
-          tryRun(setJob(list, name, 'notes', text === '' ? undefined : text, 'Note on the sheet'))
+          tryRun(setJob(list, name, 'notes', text === '' ? undefined : text, benchWords.noteStep))
         }
       />
       <span className="jobTools">
         <button type="button" className="quiet" onClick={duplicate}>
-          Duplicate
+          {benchWords.duplicate}
         </button>
         <button type="button" className="quiet" onClick={() => deleteJob(list, name)}>
-          Delete
+          {benchWords.delete}
         </button>
       </span>
     </header>

@@ -2,33 +2,32 @@ import type { ReactNode } from 'react'
 import type { BenchList } from '#shared/workbook/bench.ts'
 import { Mark } from '../help/Mark.tsx'
 import { useSelectedDesign } from '../state/derived.ts'
+import { benchWords } from '../words/bench.ts'
 import type { MarkId } from '../words/marks.ts'
 import { showJob, useBench, useJob, useJobs } from './benchStore.ts'
 import { startNewJob } from './newJobActions.ts'
 
 interface JobListEntry {
   readonly list: BenchList
-  readonly title: string
-  readonly add: string
   readonly mark: MarkId
 }
 
 const lists: readonly JobListEntry[] = [
-  { list: 'slides', title: 'Slide', add: 'Size a slide', mark: 'leg' },
-  { list: 'readings', title: 'Readings', add: 'Read a tuner', mark: 'readings' },
-  { list: 'pitchChanges', title: 'Change of pitch', add: 'Change the pitch', mark: 'pitchChange' },
+  { list: 'slides', mark: 'leg' },
+  { list: 'readings', mark: 'readings' },
+  { list: 'pitchChanges', mark: 'pitchChange' },
 ]
 
 /** Every job on the bench, under its part; and what reckons from one piece. */
 export function JobIndex(): ReactNode {
   const onePiece = useBench(({ part }) => part === 'onePiece')
   return (
-    <nav className="jobIndex" aria-label="On the bench">
+    <nav className="jobIndex" aria-label={benchWords.indexLabel}>
       {lists.map((each) => (
         <JobList key={each.list} {...each} />
       ))}
       <div>
-        <h3 className="withMark">From one piece</h3>
+        <h3 className="withMark">{benchWords.onePiece}</h3>
         <Mark id="onePiece" />
       </div>
       <button
@@ -37,13 +36,14 @@ export function JobIndex(): ReactNode {
         aria-current={onePiece ? 'page' : undefined}
         onClick={() => useBench.setState({ part: 'onePiece' })}
       >
-        the whole instrument
+        {benchWords.wholeInstrument}
       </button>
     </nav>
   )
 }
 
-function JobList({ list, title, add, mark }: JobListEntry): ReactNode {
+function JobList({ list, mark }: JobListEntry): ReactNode {
+  const { title, add } = benchWords.lists[list]
   const jobs = useJobs(list)
   const shown = useJob(list)
   const open = useBench(({ part }) => part === list)

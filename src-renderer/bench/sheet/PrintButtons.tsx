@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { bridge } from '../../bridge/bridge.ts'
 import { Segments } from '../../fields/Choice.tsx'
+import { printingWords } from '../../words/benchPrinting.ts'
 import { useBench } from '../benchStore.ts'
 import { printSheet } from './paper.ts'
 
@@ -11,16 +12,18 @@ interface PrintButtonsProps {
   readonly texts?: { readonly print: string; readonly pdf: string }
 }
 
-const sheetTexts = { print: 'Print sheet', pdf: 'Sheet as PDF' }
-
 /** Prints the job's sheet, or something else. A browser offers the PDF in its own print dialog. */
-export function PrintButtons({ name, print = printSheet, texts = sheetTexts }: PrintButtonsProps): ReactNode {
+export function PrintButtons({
+  name,
+  print = printSheet,
+  texts = printingWords,
+}: PrintButtonsProps): ReactNode {
   const paper = useBench((state) => state.paper)
   return (
     <>
       <button
         type="button"
-        className={texts === sheetTexts ? 'main' : undefined}
+        className={texts === printingWords ? 'main' : undefined}
         onClick={() => void print('printer', name)}
       >
         {texts.print}
@@ -31,12 +34,12 @@ export function PrintButtons({ name, print = printSheet, texts = sheetTexts }: P
         </button>
       ) : null}
       <Segments
-        label="Paper"
+        label={printingWords.paper}
         labelHidden
         value={paper}
         options={[
-          { value: 'A4', text: 'A4' },
-          { value: 'Letter', text: 'Letter' },
+          { value: 'A4', text: printingWords.papers.A4 },
+          { value: 'Letter', text: printingWords.papers.Letter },
         ]}
         take={(value) => useBench.setState({ paper: value })}
       />

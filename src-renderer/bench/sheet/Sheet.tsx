@@ -1,6 +1,7 @@
 import { createContext, type ReactNode, useContext, useRef } from 'react'
 import { createPortal } from 'react-dom'
 import { cautions, dryFitTick } from '#shared/bench/cautions.ts'
+import { sheetWords } from '../../words/benchSheet.ts'
 import { sheetWidthMm, useOnPaper } from './paper.ts'
 import { useOnePage } from './useOnePage.ts'
 
@@ -27,24 +28,22 @@ export function Sheet({ kind, name, workbook, design, notes, children }: SheetPr
   const page = (
     <article className="benchSheet" ref={sheet} style={{ width: `${sheetWidthMm}mm` }}>
       <header>
-        <h1>
-          {kind}: {name}
-        </h1>
+        <h1>{sheetWords.headOf(kind, name)}</h1>
         <dl className="sheetFacts">
-          <Fact name="design">{design}</Fact>
-          <Fact name="workbook">{workbook}</Fact>
-          <Fact name="date">{today()}</Fact>
-          {notes === undefined ? null : <Fact name="note">{notes}</Fact>}
+          <Fact name={sheetWords.design}>{design}</Fact>
+          <Fact name={sheetWords.workbook}>{workbook}</Fact>
+          <Fact name={sheetWords.date}>{today()}</Fact>
+          {notes === undefined ? null : <Fact name={sheetWords.note}>{notes}</Fact>}
         </dl>
       </header>
       {children}
       <p className="tick">
         <span className="box" /> {dryFitTick}
-        <span className="signed">by</span>
-        <span className="signed">on</span>
+        <span className="signed">{sheetWords.signedBy}</span>
+        <span className="signed">{sheetWords.signedOn}</span>
       </p>
       <footer>
-        <h2>Before and while you work</h2>
+        <h2>{sheetWords.cautions}</h2>
         <ul>
           {cautions.map(({ id, text }) => (
             <li key={id}>{text}</li>

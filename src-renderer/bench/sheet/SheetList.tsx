@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { sheetWords } from '../../words/benchSheet.ts'
 import type { ResultFigure } from '../slide/SlideResults.tsx'
 
 /** Most lines of a list on the sheet; beyond them it would be too small to read. */
@@ -23,11 +24,7 @@ export function SheetList({ rows, rest }: SheetListProps): ReactNode {
           </div>
         ))}
       </dl>
-      {left > 0 ? (
-        <p>
-          and {left} more {rest} in the workbook
-        </p>
-      ) : null}
+      {left > 0 ? <p>{sheetWords.leftOut(left, rest)}</p> : null}
     </>
   )
 }

@@ -3,6 +3,7 @@ import { flushSync } from 'react-dom'
 import { create } from 'zustand'
 import { bridge } from '../../bridge/bridge.ts'
 import { useFile } from '../../state/fileActions.ts'
+import { printingWords } from '../../words/benchPrinting.ts'
 import { useBench } from '../benchStore.ts'
 
 /** Papers in millimetres, and the margin that is left all round; the style sheet for print has the same margin. */
@@ -22,7 +23,7 @@ export const useOnPaper = create<OnPaper>()(() => ({ instead: null }))
 
 /** Prints the sheet that the page holds ready, or keeps it as a PDF. */
 export function printSheet(to: 'printer' | 'pdf', name: string): Promise<void> {
-  return print({ to, name, landscape: false, notPrinted: 'The sheet was not printed' })
+  return print({ to, name, landscape: false, notPrinted: printingWords.notPrinted })
 }
 
 /** How something is printed, and what is said when it was not. */
