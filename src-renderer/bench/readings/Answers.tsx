@@ -3,6 +3,7 @@ import { loopSentence } from '#shared/bench/readings/loopSentence.ts'
 import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
+import { readingsWords } from '../../words/benchReadings.ts'
 
 interface AnswersProps {
   readonly fit: ReadingsFit
@@ -12,8 +13,8 @@ interface AnswersProps {
 /** What the readings say, a sentence for each part. */
 export function Answers({ fit, design }: AnswersProps): ReactNode {
   return (
-    <section className="answers" aria-label="What the readings say">
-      <h2>What the readings say</h2>
+    <section className="answers" aria-label={readingsWords.answers}>
+      <h2>{readingsWords.answers}</h2>
       <ul>
         {answerSentences(fit, design).map((sentence) => (
           <li key={sentence}>{sentence}</li>
@@ -30,19 +31,20 @@ export function answerSentences(
 ): readonly string[] {
   const open =
     openLengthMm === null
-      ? 'The readings do not settle the open length.'
-      : `The open length is ${plainFigure(openLengthMm.value, 1)} ± ${plainFigure(openLengthMm.standardError, 1)} mm of tube.`
-  const ofLoops = Object.entries(loops).map(([id, loop]) => loopSentence(`Loop ${nameOf(design, id)}`, loop))
+      ? readingsWords.openUnsettled
+      : readingsWords.open(plainFigure(openLengthMm.value, 1), plainFigure(openLengthMm.standardError, 1))
+  const ofLoops = Object.entries(loops).map(([id, loop]) =>
+    loopSentence(readingsWords.loop(nameOf(design, id)), loop),
+  )
   const offsets = Object.entries(harmonicOffsetsCents)
     .filter(([harmonic]) => Number(harmonic) !== referenceHarmonic)
-    .map(
-      ([harmonic, { value, standardError }]) =>
-        `Harmonic ${harmonic} lies ${signedCents(value)} ± ${plainFigure(standardError, 1)} cents from harmonic ${referenceHarmonic}.`,
+    .map(([harmonic, { value, standardError }]) =>
+      readingsWords.offset(harmonic, signedCents(value), plainFigure(standardError, 1), referenceHarmonic),
     )
   return [...ofLoops, open, ...offsets]
 }
 
 function nameOf(design: Design, loopId: string): string {
   const name = design.loops.find(({ id }) => id === loopId)?.name
-  return name === undefined ? loopId : `${loopId} (${name})`
+  return name === undefined ? loopId : readingsWords.loopCalled(loopId, name)
 }

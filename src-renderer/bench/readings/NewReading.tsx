@@ -2,11 +2,11 @@ import { type ClipboardEvent, type ReactNode, useRef, useState } from 'react'
 import type { ReadingContext } from '#shared/bench/readings/placeReading.ts'
 import { addReadings } from '#shared/workbook/commands/readingCommands.ts'
 import { tryRun } from '../../fields/refusal.ts'
+import { readingsTableWords } from '../../words/benchReadingsTable.ts'
 import { readPaste, readRow } from './typedReading.ts'
 
 type Cells = readonly [string, string, string]
 const emptyCells: Cells = ['', '', '']
-const cellNames = ['Fingering', 'Harmonic or note', 'Cents'] as const
 const widths = [7, 4, 6] as const
 
 interface NewReadingProps {
@@ -40,8 +40,8 @@ export function NewReading({ id, context }: NewReadingProps): ReactNode {
       ref={at === 0 ? first : undefined}
       type="text"
       className="newCell"
-      aria-label={`${cellNames[at]} of a new reading`}
-      placeholder={['1-3', '4', '−12'][at]}
+      aria-label={readingsTableWords.newCell(readingsTableWords.newCells[at])}
+      placeholder={readingsTableWords.newExamples[at]}
       autoComplete="off"
       spellCheck={false}
       style={{ width: `${widths[at]}ch` }}
@@ -62,7 +62,7 @@ export function NewReading({ id, context }: NewReadingProps): ReactNode {
         <td>{cell(2)}</td>
         <td colSpan={3}>
           <button type="button" className="quiet" onClick={add}>
-            Add reading
+            {readingsTableWords.add}
           </button>
         </td>
       </tr>

@@ -4,6 +4,7 @@ import type { Command } from '#shared/workbook/commands/command.ts'
 import { addReadings, replaceReadings } from '#shared/workbook/commands/readingCommands.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { tryRun } from '../../fields/refusal.ts'
+import { readingsTableWords } from '../../words/benchReadingsTable.ts'
 import { useBench } from '../benchStore.ts'
 import { contextOf, readPaste } from './typedReading.ts'
 
@@ -27,9 +28,9 @@ export function PasteRows({ workbook, readings, design }: PasteRowsProps): React
   }
   return (
     <details className="more">
-      <summary>Paste from a spreadsheet</summary>
+      <summary>{readingsTableWords.paste}</summary>
       <label htmlFor={id} className="soft">
-        Columns of fingering, harmonic or note, and cents; with headings in any order
+        {readingsTableWords.pasteHint}
       </label>
       <textarea
         id={id}
@@ -46,10 +47,10 @@ export function PasteRows({ workbook, readings, design }: PasteRowsProps): React
       )}
       <div className="jobButtons">
         <button type="button" onClick={() => take((rows) => addReadings(readings.id, rows))}>
-          Add to the table
+          {readingsTableWords.addToTable}
         </button>
         <button type="button" onClick={() => take((rows) => replaceReadings(readings.id, rows))}>
-          Replace the table
+          {readingsTableWords.replaceTable}
         </button>
       </div>
     </details>

@@ -2,6 +2,7 @@ import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
 import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
 import type { BenchReadings } from '#shared/workbook/bench.ts'
 import { PictureOut } from '../../picture/PictureOut.tsx'
+import { readingsWords } from '../../words/benchReadings.ts'
 import { ReadingsPicture } from './ReadingsPicture.tsx'
 
 interface ReadingsChartProps {
@@ -21,7 +22,7 @@ export function ReadingsChart({ readings, fit }: ReadingsChartProps): ReactNode 
   return (
     <div className="readingsChart" ref={frame}>
       {width === 0 ? null : (
-        <PictureOut name={`Readings against the fit, ${readings.id}`}>
+        <PictureOut name={readingsWords.pictureName(readings.id)}>
           <ReadingsPicture readings={readings} fit={fit} width={width} height={250} />
         </PictureOut>
       )}
@@ -29,19 +30,19 @@ export function ReadingsChart({ readings, fit }: ReadingsChartProps): ReactNode 
         <svg width="14" height="14" aria-hidden="true">
           <circle className="read" cx="7" cy="7" r="4.5" />
         </svg>
-        read
+        {readingsWords.key.read}
         <svg width="22" height="14" aria-hidden="true">
           <path className="fitted" d="M2 7H20" />
         </svg>
-        fit
+        {readingsWords.key.fit}
         <svg width="14" height="14" aria-hidden="true">
           <circle className="read out" cx="7" cy="7" r="4.5" />
         </svg>
-        left out
+        {readingsWords.key.leftOut}
         <svg width="14" height="14" aria-hidden="true">
           <path className="read far" d="M7 1L13 12H1Z" />
         </svg>
-        far off
+        {readingsWords.key.farOff}
       </p>
     </div>
   )

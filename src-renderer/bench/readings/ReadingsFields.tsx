@@ -5,6 +5,7 @@ import { setJob } from '#shared/workbook/commands/benchCommands.ts'
 import { NumberField } from '../../fields/NumberField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
 import { run } from '../../state/workbookStore.ts'
+import { readingsWords } from '../../words/benchReadings.ts'
 import { A4Field } from '../A4Field.tsx'
 import { DesignChoice } from '../DesignChoice.tsx'
 
@@ -15,16 +16,16 @@ export function ReadingsFields({ readings }: { readonly readings: BenchReadings 
     <div className="fields">
       <DesignChoice
         designId={readings.design}
-        take={(design) => run(setJob('readings', id, 'design', design, 'Design of readings'))}
+        take={(design) => run(setJob('readings', id, 'design', design, readingsWords.designStep))}
       />
       <A4Field
-        label="Tuner’s A4"
+        label={readingsWords.tunerA4}
         a4Hz={readings.a4Hz}
-        help="What the tuner was set to."
-        take={(a4Hz) => tryRun(setJob('readings', id, 'a4Hz', a4Hz, 'Tuner’s A4'))}
+        help={readingsWords.tunerA4Help}
+        take={(a4Hz) => tryRun(setJob('readings', id, 'a4Hz', a4Hz, readingsWords.tunerA4Step))}
       />
       <NumberField
-        label="Error of one reading ±"
+        label={readingsWords.error}
         value={readings.readingErrorCents ?? usualReadingErrorCents}
         digits={1}
         atLeast={0.1}
@@ -33,18 +34,20 @@ export function ReadingsFields({ readings }: { readonly readings: BenchReadings 
         unit="cents"
         by={0.5}
         width={5}
-        help="Standard error of the tuner and of whoever plays. The readings’ own scatter counts when it is more."
-        take={(value) => tryRun(setJob('readings', id, 'readingErrorCents', value, 'Error of one reading'))}
+        help={readingsWords.errorHelp}
+        take={(value) => tryRun(setJob('readings', id, 'readingErrorCents', value, readingsWords.errorStep))}
       />
       <Known
-        text="Open length is as in the design"
+        text={readingsWords.openHeld}
         on={readings.openHeld === true}
-        take={(on) => run(setJob('readings', id, 'openHeld', on || undefined, 'Open length known'))}
+        take={(on) => run(setJob('readings', id, 'openHeld', on || undefined, readingsWords.openHeldStep))}
       />
       <Known
-        text="Harmonic offsets are as in the design"
+        text={readingsWords.offsetsHeld}
         on={readings.offsetsHeld === true}
-        take={(on) => run(setJob('readings', id, 'offsetsHeld', on || undefined, 'Harmonic offsets known'))}
+        take={(on) =>
+          run(setJob('readings', id, 'offsetsHeld', on || undefined, readingsWords.offsetsHeldStep))
+        }
       />
     </div>
   )

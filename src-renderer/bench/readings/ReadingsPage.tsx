@@ -7,6 +7,7 @@ import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
 import { fitTable } from '../../tables/benchTables.ts'
 import { TableOut } from '../../tables/TableOut.tsx'
+import { readingsWords } from '../../words/benchReadings.ts'
 import { tableWords } from '../../words/table.ts'
 import { titles } from '../../words/tableHeadings.ts'
 import { useJob } from '../benchStore.ts'
@@ -29,14 +30,7 @@ export function ReadingsPage(): ReactNode {
   const workbook = useWorkbook((state) => state.workbook)
   const readings = useJob('readings')
   if (workbook === null || readings === null)
-    return (
-      <NothingYet
-        list="readings"
-        title="From a tuner to lengths"
-        text="Type what the tuner showed for each fingering, or paste it from a spreadsheet; the lengths of the loops follow, and how sure they are."
-        add="Read a tuner"
-      />
-    )
+    return <NothingYet list="readings" title={readingsWords.emptyTitle} text={readingsWords.emptyText} />
   return <ReadingsJobPage key={readings.id} workbook={workbook} readings={readings} />
 }
 
@@ -66,16 +60,13 @@ function ReadingsJobPage({ workbook, readings }: ReadingsJobPageProps): ReactNod
         </div>
         <div className="jobResult">
           {placed.kind === 'unplaced' ? (
-            <Findings title="Cannot be fitted" messages={[placed.message]} />
+            <Findings title={readingsWords.cannot} messages={[placed.message]} />
           ) : null}
           {fit?.kind === 'refused' ? (
-            <Findings title="Cannot be fitted" messages={fit.findings.map(({ message }) => message)} />
+            <Findings title={readingsWords.cannot} messages={fit.findings.map(({ message }) => message)} />
           ) : null}
           {fit === null && placed.kind === 'placed' ? (
-            <p className="empty">
-              No readings yet. Read the open instrument and each valve alone on one harmonic, then the
-              combinations.
-            </p>
+            <p className="empty">{readingsWords.noReadings}</p>
           ) : null}
           {fitted !== null && design !== null ? (
             <Fitted readings={readings} design={design} fit={fitted} equal={equal} />
@@ -101,7 +92,10 @@ function Fitted({ readings, design, fit, equal }: FittedProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   return (
     <>
-      <Findings title="Before anything is cut" messages={equal === undefined ? grave : [equal, ...grave]} />
+      <Findings
+        title={readingsWords.beforeCutting}
+        messages={equal === undefined ? grave : [equal, ...grave]}
+      />
       <Answers fit={fit} design={design} />
       <TableOut
         name={titles.fit(readings.id)}
@@ -109,7 +103,7 @@ function Fitted({ readings, design, fit, equal }: FittedProps): ReactNode {
         table={() => fitTable(readings.id, fit, design, unit)}
       />
       <ReadingsChart readings={readings} fit={fit} />
-      <Findings title="To know" messages={mild} mild />
+      <Findings title={readingsWords.toKnow} messages={mild} mild />
       <TakeFit fit={fit} design={design} />
       <div className="jobButtons">
         <PrintButtons name={readings.id} />

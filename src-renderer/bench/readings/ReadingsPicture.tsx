@@ -3,6 +3,7 @@ import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { fingeringName } from '#shared/valves/fingering.ts'
 import type { BenchReadings } from '#shared/workbook/bench.ts'
+import { readingsWords } from '../../words/benchReadings.ts'
 
 interface ReadingsPictureProps {
   readonly readings: BenchReadings
@@ -36,7 +37,7 @@ export function ReadingsPicture({ readings, fit, width, height }: ReadingsPictur
       width={width}
       height={height}
       role="img"
-      aria-label={`Readings against the fit, cents. ${rows.length} readings; the table holds the figures.`}
+      aria-label={readingsWords.pictureLabel(rows.length)}
     >
       {ticksOf(low, high).map((cents) => (
         <g key={cents}>
@@ -47,12 +48,19 @@ export function ReadingsPicture({ readings, fit, width, height }: ReadingsPictur
         </g>
       ))}
       <text className="axis" x={4} y={13}>
-        cents, sharp above the line
+        {readingsWords.pictureAxis}
       </text>
       {rows.map(({ pressed, harmonic, cents, leaveOut }, row) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a reading is known by its row
         <g key={row}>
-          <title>{`${fingeringName(pressed)} on harmonic ${harmonic}: ${signedCents(cents)}, fit ${signedCents(fit.fittedCents[row] ?? 0)}`}</title>
+          <title>
+            {readingsWords.pictureMark(
+              fingeringName(pressed),
+              harmonic,
+              signedCents(cents),
+              signedCents(fit.fittedCents[row] ?? 0),
+            )}
+          </title>
           <path className="stick" d={`M${x(row)} ${y(cents)}V${y(fit.fittedCents[row] ?? cents)}`} />
           <path
             className="fitted"
@@ -74,7 +82,7 @@ export function ReadingsPicture({ readings, fit, width, height }: ReadingsPictur
                 {fingeringName(pressed)}
               </text>
               <text className="axis" x={x(row)} y={height - 5} textAnchor="middle">
-                on {harmonic}
+                {readingsWords.onHarmonic(harmonic)}
               </text>
             </>
           ) : null}

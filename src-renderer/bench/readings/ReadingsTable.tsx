@@ -15,6 +15,7 @@ import { useSettings } from '../../state/settings.ts'
 import { run } from '../../state/workbookStore.ts'
 import { readingsTable } from '../../tables/benchTables.ts'
 import { TableOut } from '../../tables/TableOut.tsx'
+import { readingsTableWords } from '../../words/benchReadingsTable.ts'
 import { titles } from '../../words/tableHeadings.ts'
 import { useBench } from '../benchStore.ts'
 import { CellField } from './CellField.tsx'
@@ -40,11 +41,11 @@ export function ReadingsTable({ workbook, readings, design, fit }: ReadingsTable
     <>
       {(design.instrument.transposition ?? 0) === 0 ? null : (
         <Segments
-          label="Notes are"
+          label={readingsTableWords.notesAre}
           value={notes}
           options={[
-            { value: 'sounding', text: 'sounding' },
-            { value: 'written', text: 'written' },
+            { value: 'sounding', text: readingsTableWords.notes.sounding },
+            { value: 'written', text: readingsTableWords.notes.written },
           ]}
           take={(value) => useBench.setState({ notes: value })}
         />
@@ -56,19 +57,19 @@ export function ReadingsTable({ workbook, readings, design, fit }: ReadingsTable
         />
       )}
       <table className="figures readingsTable">
-        <caption className="unseen">Readings of the tuner, cents, sharp positive</caption>
+        <caption className="unseen">{readingsTableWords.caption}</caption>
         <thead>
           <tr>
-            <th scope="col">fingering</th>
-            <th scope="col">harmonic</th>
-            <th scope="col">note</th>
-            <th scope="col">cents</th>
-            <th scope="col" title="Reading less fit">
-              left over
+            <th scope="col">{readingsTableWords.columns.fingering}</th>
+            <th scope="col">{readingsTableWords.columns.harmonic}</th>
+            <th scope="col">{readingsTableWords.columns.note}</th>
+            <th scope="col">{readingsTableWords.columns.cents}</th>
+            <th scope="col" title={readingsTableWords.leftOverHelp}>
+              {readingsTableWords.columns.leftOver}
             </th>
-            <th scope="col">in the fit</th>
+            <th scope="col">{readingsTableWords.columns.inFit}</th>
             <th scope="col">
-              <span className="unseen">Delete</span>
+              <span className="unseen">{readingsTableWords.columns.delete}</span>
             </th>
           </tr>
         </thead>
@@ -105,7 +106,7 @@ function ReadingRow(props: ReadingRowProps): ReactNode {
   const { id, row, reading, context, leftCents, suspect } = props
   const spelling = useSettings((settings) => settings.spelling)
   const name = fingeringName(reading.pressed)
-  const number = `reading ${row + 1}`
+  const number = readingsTableWords.reading(row + 1)
   const out = reading.leaveOut === true
   const change = (values: Partial<BenchReading>): string | null => tryRun(setReading(id, row, values))
   const slip = likelySlip(reading, context, number)
@@ -114,7 +115,7 @@ function ReadingRow(props: ReadingRowProps): ReactNode {
       <tr className={`${out ? 'leftOut' : ''}${suspect ? ' suspect' : ''}`}>
         <th scope="row">
           <CellField
-            label={`Fingering of ${number}`}
+            label={readingsTableWords.fingeringOf(number)}
             shown={name}
             width={7}
             take={(text) => {
@@ -125,7 +126,7 @@ function ReadingRow(props: ReadingRowProps): ReactNode {
         </th>
         <td>
           <CellField
-            label={`Harmonic of ${number}`}
+            label={readingsTableWords.harmonicOf(number)}
             shown={String(reading.harmonic)}
             width={4}
             take={(text) => {
@@ -137,7 +138,7 @@ function ReadingRow(props: ReadingRowProps): ReactNode {
         <td className="soft">{noteName(noteOf(reading, context), spelling)}</td>
         <td>
           <CellField
-            label={`Cents of ${number}`}
+            label={readingsTableWords.centsOf(number)}
             shown={centsAsTyped(reading.cents)}
             width={6}
             take={(text) => {
@@ -150,7 +151,7 @@ function ReadingRow(props: ReadingRowProps): ReactNode {
         <td>
           <input
             type="checkbox"
-            aria-label={`${number} is in the fit`}
+            aria-label={readingsTableWords.inFit(number)}
             checked={!out}
             onChange={(event) => run(leaveOutReading(id, row, !event.target.checked))}
           />
@@ -159,7 +160,7 @@ function ReadingRow(props: ReadingRowProps): ReactNode {
           <button
             type="button"
             className="quiet"
-            aria-label={`Delete ${number}`}
+            aria-label={readingsTableWords.delete(number)}
             onClick={() => run(removeReading(id, row))}
           >
             ×

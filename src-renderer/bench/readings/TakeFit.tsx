@@ -6,6 +6,7 @@ import { takeIntoDesign } from '#shared/workbook/commands/takeIntoDesign.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { tryRun } from '../../fields/refusal.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
+import { readingsWords } from '../../words/benchReadings.ts'
 
 interface TakeFitProps {
   readonly fit: ReadingsFit
@@ -33,23 +34,21 @@ export function TakeFit({ fit, design }: TakeFitProps): ReactNode {
     setMessage(tryRun(takeIntoDesign(name, design.id, taken)))
   }
   return (
-    <section className="takeFit" aria-label="Take into the design">
-      <h2>Take into {design.name}</h2>
+    <section className="takeFit" aria-label={readingsWords.take}>
+      <h2>{readingsWords.takeInto(design.name)}</h2>
       <div className="jobButtons">
-        <button type="button" onClick={() => take('Take lengths found', found)}>
-          Lengths as found
+        <button type="button" onClick={() => take(readingsWords.foundStep, found)}>
+          {readingsWords.found}
         </button>
         <button
           type="button"
           disabled={Object.keys(wanted).length === 0}
-          onClick={() => take('Take lengths wanted', wanted)}
+          onClick={() => take(readingsWords.wantedStep, wanted)}
         >
-          Lengths as wanted
+          {readingsWords.wanted}
         </button>
       </div>
-      <p className="soft">
-        Open length and harmonic offsets go with them. One undo takes it back. The readings stay.
-      </p>
+      <p className="soft">{readingsWords.takeHint}</p>
       {message === null ? null : (
         <p className="slip" role="alert">
           {message}

@@ -5,6 +5,7 @@ import { placeReading, type ReadingContext } from '#shared/bench/readings/placeR
 import { meantMidi } from '#shared/bench/readings/target.ts'
 import type { BenchReading, BenchReadings } from '#shared/workbook/bench.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
+import { readingsTableWords } from '../../words/benchReadingsTable.ts'
 
 /** A reading made of what was typed, or why there is none. */
 export type TypedReading = { readonly reading: BenchReading } | { readonly message: string }
@@ -32,16 +33,16 @@ export function readRow(cells: readonly [string, string, string], context: Readi
     context.valves.map(({ id }) => id),
   )
   if (pasted.kind === 'refused') {
-    const column = ['Fingering', 'Harmonic', 'Cents'][pasted.column - 1] ?? 'Row'
-    const found = pasted.found === '' ? 'nothing' : `“${pasted.found}”`
-    return { message: `${column}: found ${found}, expected ${pasted.expected}.` }
+    const column = readingsTableWords.cells[pasted.column - 1] ?? readingsTableWords.row
+    const found = pasted.found === '' ? readingsTableWords.nothing : readingsTableWords.quoted(pasted.found)
+    return { message: readingsTableWords.refusedCell(column, found, pasted.expected) }
   }
   return placed(pasted.rows[0]!, context)
 }
 
 /** Gives a typed reading its harmonic. */
 export function placed(typed: PastedReading, context: ReadingContext): TypedReading {
-  const reading = placeReading(typed, context, 'Harmonic')
+  const reading = placeReading(typed, context, readingsTableWords.harmonicField)
   if ('field' in reading) return { message: reading.message }
   const { pressed, harmonic, cents } = reading
   return { reading: { pressed, harmonic, cents } }
@@ -60,7 +61,7 @@ export function readPaste(
   const readings: BenchReading[] = []
   for (const [row, typed] of pasted.rows.entries()) {
     const answer = placed(typed, context)
-    if ('message' in answer) return { message: `Row ${row + 1}: ${answer.message}` }
+    if ('message' in answer) return { message: readingsTableWords.refusedRow(row + 1, answer.message) }
     readings.push(answer.reading)
   }
   return { readings }
@@ -72,12 +73,12 @@ export function readValves(text: string, context: ReadingContext): readonly stri
     text,
     context.valves.map(({ id }) => id),
   )
-  return typeof pressed === 'string' ? { message: `found “${text}”, expected ${pressed}.` } : pressed
+  return typeof pressed === 'string' ? { message: readingsTableWords.refusedValves(text, pressed) } : pressed
 }
 
 /** Reads cents alone, with a point or a decimal comma. */
 export function readCents(text: string): number | { message: string } {
-  return pastedNumber(text) ?? { message: `found “${text}”, expected cents, such as −12 or 4,5.` }
+  return pastedNumber(text) ?? { message: readingsTableWords.refusedCents(text) }
 }
 
 /** The midi number of the note that a reading was meant to sound, as notes are typed. */

@@ -4,6 +4,8 @@ import { signedCents } from '#shared/quantity/figures.ts'
 import { fingeringName } from '#shared/valves/fingering.ts'
 import type { BenchReadings } from '#shared/workbook/bench.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
+import { benchWords } from '../../words/bench.ts'
+import { readingsWords } from '../../words/benchReadings.ts'
 import { answerSentences } from '../readings/Answers.tsx'
 import { ReadingsPicture } from '../readings/ReadingsPicture.tsx'
 import { sortedRemarks } from '../readings/remarkOrder.ts'
@@ -21,12 +23,15 @@ interface ReadingsSheetProps {
 export function ReadingsSheet({ workbook, readings, design, fit }: ReadingsSheetProps): ReactNode {
   const { grave, mild } = sortedRemarks(fit)
   const rows = readings.rows.map(({ pressed, harmonic, cents, leaveOut }, row) => ({
-    name: `${row + 1}. ${fingeringName(pressed)} on ${harmonic}`,
-    text: `${signedCents(cents)}, left ${leaveOut === true ? 'out' : signedCents(fit.residualsCents[row] ?? 0)}`,
+    name: readingsWords.sheetReading(row + 1, fingeringName(pressed), harmonic),
+    text: readingsWords.sheetLeft(
+      signedCents(cents),
+      leaveOut === true ? null : signedCents(fit.residualsCents[row] ?? 0),
+    ),
   }))
   return (
     <Sheet
-      kind="Readings"
+      kind={benchWords.lists.readings.title}
       name={readings.id}
       workbook={workbook.name}
       design={design.name}
@@ -34,7 +39,7 @@ export function ReadingsSheet({ workbook, readings, design, fit }: ReadingsSheet
     >
       {grave.length === 0 ? null : (
         <section className="sheetProblems">
-          <h2>Before anything is cut</h2>
+          <h2>{readingsWords.beforeCutting}</h2>
           <ul>
             {grave.map((message) => (
               <li key={message}>{message}</li>
@@ -43,7 +48,7 @@ export function ReadingsSheet({ workbook, readings, design, fit }: ReadingsSheet
         </section>
       )}
       <section>
-        <h2>What the readings say</h2>
+        <h2>{readingsWords.answers}</h2>
         <ul>
           {[...answerSentences(fit, design), ...mild].map((sentence) => (
             <li key={sentence}>{sentence}</li>
@@ -52,11 +57,11 @@ export function ReadingsSheet({ workbook, readings, design, fit }: ReadingsSheet
       </section>
       <figure>
         <ReadingsPicture readings={readings} fit={fit} width={700} height={220} />
-        <figcaption>Circles are readings, lines the fit, triangles readings that are far off.</figcaption>
+        <figcaption>{readingsWords.sheetCaption}</figcaption>
       </figure>
       <section>
-        <h2>Read with the tuner at A4 = {readings.a4Hz} Hz, and what the fit leaves, cents</h2>
-        <SheetList rows={rows} rest="readings" />
+        <h2>{readingsWords.sheetTable(readings.a4Hz)}</h2>
+        <SheetList rows={rows} rest={readingsWords.sheetReadings} />
       </section>
     </Sheet>
   )

@@ -1,0 +1,56 @@
+/** What the page and the sheet of a tuner's readings say. */
+export const readingsWords = {
+  emptyTitle: 'From a tuner to lengths',
+  emptyText:
+    'Type what the tuner showed for each fingering, or paste it from a spreadsheet; the lengths of the loops follow, and how sure they are.',
+  cannot: 'Cannot be fitted',
+  noReadings:
+    'No readings yet. Read the open instrument and each valve alone on one harmonic, then the combinations.',
+  beforeCutting: 'Before anything is cut',
+  toKnow: 'To know',
+
+  designStep: 'Design of readings',
+  tunerA4: 'Tuner’s A4',
+  tunerA4Help: 'What the tuner was set to.',
+  tunerA4Step: 'Tuner’s A4',
+  error: 'Error of one reading ±',
+  errorHelp:
+    'Standard error of the tuner and of whoever plays. The readings’ own scatter counts when it is more.',
+  errorStep: 'Error of one reading',
+  openHeld: 'Open length is as in the design',
+  openHeldStep: 'Open length known',
+  offsetsHeld: 'Harmonic offsets are as in the design',
+  offsetsHeldStep: 'Harmonic offsets known',
+
+  answers: 'What the readings say',
+  openUnsettled: 'The readings do not settle the open length.',
+  open: (length: string, error: string) => `The open length is ${length} ± ${error} mm of tube.`,
+  loop: (name: string) => `Loop ${name}`,
+  loopCalled: (id: string, name: string) => `${id} (${name})`,
+  offset: (harmonic: string, cents: string, error: string, reference: number | null) =>
+    `Harmonic ${harmonic} lies ${cents} ± ${error} cents from harmonic ${reference}.`,
+
+  take: 'Take into the design',
+  takeInto: (design: string) => `Take into ${design}`,
+  found: 'Lengths as found',
+  foundStep: 'Take lengths found',
+  wanted: 'Lengths as wanted',
+  wantedStep: 'Take lengths wanted',
+  takeHint: 'Open length and harmonic offsets go with them. One undo takes it back. The readings stay.',
+
+  pictureName: (name: string) => `Readings against the fit, ${name}`,
+  pictureLabel: (count: number) =>
+    `Readings against the fit, cents. ${count} readings; the table holds the figures.`,
+  pictureAxis: 'cents, sharp above the line',
+  pictureMark: (fingering: string, harmonic: number, cents: string, fit: string) =>
+    `${fingering} on harmonic ${harmonic}: ${cents}, fit ${fit}`,
+  onHarmonic: (harmonic: number) => `on ${harmonic}`,
+  key: { read: 'read', fit: 'fit', leftOut: 'left out', farOff: 'far off' },
+
+  sheetReading: (number: number, fingering: string, harmonic: number) =>
+    `${number}. ${fingering} on ${harmonic}`,
+  sheetLeft: (cents: string, left: string | null) => `${cents}, left ${left ?? 'out'}`,
+  sheetCaption: 'Circles are readings, lines the fit, triangles readings that are far off.',
+  sheetTable: (a4Hz: number) => `Read with the tuner at A4 = ${a4Hz} Hz, and what the fit leaves, cents`,
+  sheetReadings: 'readings',
+} as const
