@@ -8,6 +8,10 @@ import type { Loop } from '#shared/valves/loop.ts'
 import type { BenchSlide } from '#shared/workbook/bench.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { useSettings } from '../../state/settings.ts'
+import { benchWords } from '../../words/bench.ts'
+import { slideWords } from '../../words/benchSlide.ts'
+import { lengthKinds } from '../../words/benchSlideFields.ts'
+import { slideSheetWords } from '../../words/benchSlideResults.ts'
 import { DrawingSvg } from '../DrawingView.tsx'
 import { CutList, Figures, type ResultFigure, useSlideFigures } from '../slide/SlideResults.tsx'
 import { decidedFields, measuredFields, type SlideField } from '../slide/slideFieldTable.ts'
@@ -24,6 +28,10 @@ interface SlideSheetProps {
   readonly design: Design
   readonly loop: Loop
   readonly sized: SizedSlide
+}
+
+function kindOf(length: string, kind: SlideField['kind']): string {
+  return kind === undefined ? length : slideSheetWords.ofKind(length, lengthKinds[kind])
 }
 
 /** The sheet of a slide. */
@@ -44,19 +52,19 @@ export function SlideSheet({ workbook, slide, design, loop, sized }: SlideSheetP
   const rows = (fields: readonly SlideField[]): readonly ResultFigure[] =>
     fields.map(({ key, label, kind, digits }) => ({
       name: label.toLowerCase(),
-      text: `${lengthText(job[key], unit, unit === 'mm' ? digits : undefined)}${kind === undefined ? '' : ` of ${kind}`}`,
+      text: kindOf(lengthText(job[key], unit, unit === 'mm' ? digits : undefined), kind),
     }))
   return (
     <Sheet
-      kind="Slide"
+      kind={benchWords.lists.slides.title}
       name={slide.id}
       workbook={workbook.name}
-      design={`${design.name}, ${loop.name ?? loop.id} loop (${gateWords(loop)})`}
+      design={slideSheetWords.designOf(design.name, loop.name ?? loop.id, gateWords(loop))}
       notes={slide.notes}
     >
       {sized.problems.length === 0 ? null : (
         <section className="sheetProblems">
-          <h2>Not ready to cut</h2>
+          <h2>{slideSheetWords.notReady}</h2>
           <ul>
             {sized.problems.map(({ message }) => (
               <li key={message}>{message}</li>
@@ -66,16 +74,22 @@ export function SlideSheet({ workbook, slide, design, loop, sized }: SlideSheetP
       )}
       <div className="sheetColumns">
         <section>
-          <h2>Measured</h2>
+          <h2>{slideWords.measured}</h2>
           <Figures rows={rows(measuredFields)} />
         </section>
         <section>
-          <h2>Decided</h2>
+          <h2>{slideWords.decided}</h2>
           <Figures
             rows={[
               {
-                name: 'loop wanted',
-                text: `${lengthText(sized.targetMm, unit)} ± ${plainFigure(unit === 'mm' ? job.toleranceMm : job.toleranceMm / 25.4, unit === 'mm' ? 2 : 3)} of tube`,
+                name: slideSheetWords.loopWanted,
+                text: slideSheetWords.loopWantedOf(
+                  lengthText(sized.targetMm, unit),
+                  plainFigure(
+                    unit === 'mm' ? job.toleranceMm : job.toleranceMm / 25.4,
+                    unit === 'mm' ? 2 : 3,
+                  ),
+                ),
               },
               ...rows(decidedFields.filter(({ key }) => key !== 'toleranceMm')),
             ]}
@@ -83,14 +97,23 @@ export function SlideSheet({ workbook, slide, design, loop, sized }: SlideSheetP
         </section>
       </div>
       <figure>
-        <DrawingSvg drawing={drawing} label={`Side view of ${slide.id}`} unitsPerMm={scale} unit="mm" />
+        <DrawingSvg
+          drawing={drawing}
+          label={slideSheetWords.drawingLabel(slide.id)}
+          unitsPerMm={scale}
+          unit="mm"
+        />
         <figcaption>
-          Side view at pitch, drawn {scale >= 1 ? `${scale.toFixed(2)} : 1` : `1 : ${(1 / scale).toFixed(2)}`}
+          {slideSheetWords.drawn(
+            scale >= 1
+              ? slideSheetWords.enlarged(scale.toFixed(2))
+              : slideSheetWords.reduced((1 / scale).toFixed(2)),
+          )}
         </figcaption>
       </figure>
       <div className="sheetColumns">
         <section>
-          <h2>Follows</h2>
+          <h2>{slideSheetWords.follows}</h2>
           <Figures rows={figures} />
         </section>
         <section>

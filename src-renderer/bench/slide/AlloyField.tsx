@@ -1,13 +1,14 @@
 import type { ReactNode } from 'react'
 import { Actions } from '../../fields/Actions.tsx'
 import { NumberField } from '../../fields/NumberField.tsx'
+import { slideWords } from '../../words/benchSlide.ts'
 
 /** Densities of tube in the trade, g/cm³. */
 const alloys = [
-  { name: 'brass 70/30', density: 8.53 },
-  { name: 'brass 85/15', density: 8.75 },
-  { name: 'brass 90/10', density: 8.8 },
-  { name: 'nickel silver', density: 8.7 },
+  { name: slideWords.alloyNames.brass70, density: 8.53 },
+  { name: slideWords.alloyNames.brass85, density: 8.75 },
+  { name: slideWords.alloyNames.brass90, density: 8.8 },
+  { name: slideWords.alloyNames.nickelSilver, density: 8.7 },
 ]
 
 interface AlloyFieldProps {
@@ -20,7 +21,7 @@ export function AlloyField({ density, take }: AlloyFieldProps): ReactNode {
   return (
     <div className="a4Field">
       <NumberField
-        label="Density"
+        label={slideWords.density}
         value={density}
         digits={2}
         atLeast={0.1}
@@ -28,14 +29,14 @@ export function AlloyField({ density, take }: AlloyFieldProps): ReactNode {
         units={['g/cm3', 'g/cm³']}
         unit="g/cm³"
         width={5}
-        help="Of the tube. Only the mass depends on it."
+        help={slideWords.densityHelp}
         take={take}
       />
       <Actions
-        label="Alloys"
+        label={slideWords.alloys}
         text="▾"
         items={alloys.map(({ name, density: value }) => ({
-          text: `${name}, ${value.toFixed(2)} g/cm³`,
+          text: slideWords.alloy(name, value.toFixed(2)),
           act: () => take(value),
         }))}
       />

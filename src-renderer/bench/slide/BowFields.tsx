@@ -6,45 +6,46 @@ import { Segments } from '../../fields/Choice.tsx'
 import { LengthField } from '../../fields/LengthField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
 import { run } from '../../state/workbookStore.ts'
+import { bowWords } from '../../words/benchSlide.ts'
 
 /** The bow: half a circle or two quarters, bends counted or corrected, a bow at hand, and further pairs of legs. */
 export function BowFields({ slide }: { readonly slide: BenchSlide }): ReactNode {
   const { id, quarterRadiiMm, bendCorrection, bowAtHandRadiusMm } = slide
   const half = slide.legSpacingMm / 2
   const setRadii = (radii: readonly [number, number] | undefined): string | null =>
-    tryRun(setJob('slides', id, 'quarterRadiiMm', radii, 'Bow'))
+    tryRun(setJob('slides', id, 'quarterRadiiMm', radii, bowWords.bowStep))
   return (
     <details className="more">
-      <summary>Bow and further legs</summary>
+      <summary>{bowWords.title}</summary>
       <Segments
-        label="Bow"
+        label={bowWords.bow}
         mark="bow"
         value={quarterRadiiMm === undefined ? 'half' : 'quarters'}
         options={[
-          { value: 'half', text: 'half circle' },
-          { value: 'quarters', text: 'two quarters' },
+          { value: 'half', text: bowWords.half },
+          { value: 'quarters', text: bowWords.quarters },
         ]}
         take={(value) => setRadii(value === 'half' ? undefined : [half, half])}
       />
       {quarterRadiiMm === undefined ? null : <QuarterFields radii={quarterRadiiMm} take={setRadii} />}
       <Segments
-        label="Bends count"
+        label={bowWords.bendsCount}
         value={bendCorrection === true ? 'corrected' : 'plain'}
         options={[
-          { value: 'plain', text: 'centre line' },
-          { value: 'corrected', text: 'corrected' },
+          { value: 'plain', text: bowWords.bendsPlain },
+          { value: 'corrected', text: bowWords.bendsCorrected },
         ]}
         take={(value) =>
-          run(setJob('slides', id, 'bendCorrection', value === 'corrected', 'Bend correction'))
+          run(setJob('slides', id, 'bendCorrection', value === 'corrected', bowWords.bendsStep))
         }
       />
       <LengthField
-        label="Bow at hand, radius"
-        help="Centre-line radius of a bow that is to be used. May be left empty."
+        label={bowWords.atHand}
+        help={bowWords.atHandHelp}
         lengthMm={bowAtHandRadiusMm ?? null}
         stepMm={0.5}
-        clear={() => run(setJob('slides', id, 'bowAtHandRadiusMm', undefined, 'Bow at hand'))}
-        take={(mm) => tryRun(setJob('slides', id, 'bowAtHandRadiusMm', mm, 'Bow at hand'))}
+        clear={() => run(setJob('slides', id, 'bowAtHandRadiusMm', undefined, bowWords.atHandStep))}
+        take={(mm) => tryRun(setJob('slides', id, 'bowAtHandRadiusMm', mm, bowWords.atHandStep))}
       />
       <FurtherPairs slide={slide} />
     </details>
@@ -60,13 +61,13 @@ function QuarterFields({ radii: [first, second], take }: QuarterFieldsProps): Re
   return (
     <>
       <LengthField
-        label="First quarter, radius"
+        label={bowWords.firstQuarter}
         lengthMm={first}
         stepMm={0.5}
         take={(mm) => take([mm, second])}
       />
       <LengthField
-        label="Second quarter, radius"
+        label={bowWords.secondQuarter}
         lengthMm={second}
         stepMm={0.5}
         take={(mm) => take([first, mm])}
@@ -79,7 +80,9 @@ function QuarterFields({ radii: [first, second], take }: QuarterFieldsProps): Re
 function FurtherPairs({ slide }: { readonly slide: BenchSlide }): ReactNode {
   const pairs = slide.furtherPairs ?? []
   const set = (next: readonly FurtherPair[]): string | null =>
-    tryRun(setJob('slides', slide.id, 'furtherPairs', next.length === 0 ? undefined : next, 'Further legs'))
+    tryRun(
+      setJob('slides', slide.id, 'furtherPairs', next.length === 0 ? undefined : next, bowWords.furtherStep),
+    )
   const change = (at: number, values: Partial<FurtherPair>): string | null =>
     set(pairs.map((pair, i) => (i === at ? { ...pair, ...values } : pair)))
   return (
@@ -87,22 +90,22 @@ function FurtherPairs({ slide }: { readonly slide: BenchSlide }): ReactNode {
       {pairs.map((pair, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: pairs are known by their place in the air
         <fieldset key={i} className="furtherPair">
-          <legend>Pair {i + 2}</legend>
+          <legend>{bowWords.pair(i + 2)}</legend>
           <LengthField
-            label="Return bow, spacing"
-            help="Of the fixed bow that leads here from the pair before."
+            label={bowWords.returnBow}
+            help={bowWords.returnBowHelp}
             lengthMm={pair.returnSpacingMm}
             stepMm={0.5}
             take={(mm) => change(i, { returnSpacingMm: mm })}
           />
           <LengthField
-            label="Leg spacing"
+            label={bowWords.legSpacing}
             lengthMm={pair.legSpacingMm}
             stepMm={0.5}
             take={(mm) => change(i, { legSpacingMm: mm })}
           />
           <button type="button" className="quiet" onClick={() => set(pairs.filter((_, at) => at !== i))}>
-            Delete pair {i + 2}
+            {bowWords.deletePair(i + 2)}
           </button>
         </fieldset>
       ))}
@@ -114,7 +117,7 @@ function FurtherPairs({ slide }: { readonly slide: BenchSlide }): ReactNode {
           set([...pairs, { returnSpacingMm: slide.legSpacingMm, legSpacingMm: slide.legSpacingMm }])
         }
       >
-        Add a pair of legs
+        {bowWords.addPair}
       </button>
     </>
   )

@@ -5,6 +5,7 @@ import { templateDrawing } from '#shared/bench/drawing/template.ts'
 import type { SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { slideDrawing } from '#shared/bench/slide/slideDrawing.ts'
 import { Actions } from '../../fields/Actions.tsx'
+import { slideWords } from '../../words/benchSlide.ts'
 import { templateWords as words } from '../../words/template.ts'
 import { keepExport } from '../sheet/keepExport.ts'
 import { PrintButtons } from '../sheet/PrintButtons.tsx'
@@ -34,24 +35,24 @@ export function SlideButtons({ name, title, sized }: SlideButtonsProps): ReactNo
     <div className="jobButtons">
       <PrintButtons name={name} />
       <Actions
-        label="Drawing and template"
-        text="Drawing ▾"
+        label={slideWords.drawingMenu}
+        text={slideWords.drawingShown}
         items={[
           {
-            text: 'Drawing as SVG',
+            text: slideWords.drawingSvg,
             act: () =>
               keepExport({ name: `${name}.svg`, mediaType: 'image/svg+xml', content: svgText(drawing) }),
           },
           {
-            text: 'Drawing as DXF',
+            text: slideWords.drawingDxf,
             act: () =>
               keepExport({ name: `${name}.dxf`, mediaType: 'image/vnd.dxf', content: dxfText(drawing) }),
           },
           {
-            text: 'Template 1 : 1 as SVG',
+            text: slideWords.templateSvg,
             act: () =>
               keepExport({
-                name: `${name}, template.svg`,
+                name: slideWords.templateFile(name),
                 mediaType: 'image/svg+xml',
                 content: svgText(template),
               }),

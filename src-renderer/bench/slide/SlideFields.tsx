@@ -12,6 +12,8 @@ import { Choice } from '../../fields/Choice.tsx'
 import { LengthField } from '../../fields/LengthField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
 import { run } from '../../state/workbookStore.ts'
+import { slideWords } from '../../words/benchSlide.ts'
+import { lengthKinds } from '../../words/benchSlideFields.ts'
 import { DesignChoice } from '../DesignChoice.tsx'
 import { Likely } from '../Findings.tsx'
 import { AlloyField } from './AlloyField.tsx'
@@ -36,13 +38,13 @@ export function SlideFields({ workbook, slide, placed }: SlideFieldsProps): Reac
   return (
     <div className="jobFields fields">
       <LoopWanted workbook={workbook} slide={slide} placed={placed} />
-      <h2>Measured</h2>
+      <h2>{slideWords.measured}</h2>
       {fields(measuredFields)}
-      <h2>Decided</h2>
+      <h2>{slideWords.decided}</h2>
       {fields(decidedFields)}
       <AlloyField
         density={slide.densityGPerCm3 ?? slideDefaults.densityGPerCm3}
-        take={(value) => tryRun(setJob('slides', slide.id, 'densityGPerCm3', value, 'Density'))}
+        take={(value) => tryRun(setJob('slides', slide.id, 'densityGPerCm3', value, slideWords.densityStep))}
       />
       <BowFields slide={slide} />
     </div>
@@ -61,7 +63,7 @@ function SlideLength({ slide, field, slips }: SlideLengthProps): ReactNode {
   return (
     <>
       <LengthField
-        label={kind === undefined ? label : `${label}, ${kind}`}
+        label={kind === undefined ? label : slideWords.labelOf(label, lengthKinds[kind])}
         help={help}
         lengthMm={slide[key] ?? defaults[key] ?? 0}
         digits={digits ?? 1}
@@ -80,12 +82,12 @@ function LoopWanted({ workbook, slide, placed }: SlideFieldsProps): ReactNode {
   const known = loops.map(({ id, name }) => ({ value: id, text: name ?? id }))
   const gone = known.some(({ value }) => value === slide.loop)
     ? []
-    : [{ value: slide.loop, text: `${slide.loop} (not in this design)` }]
+    : [{ value: slide.loop, text: slideWords.notInDesign(slide.loop) }]
   return (
     <>
       <DesignChoice designId={slide.design} take={(id) => run(setSlideLoop(slide.id, id, slide.loop))} />
       <Choice
-        label="Loop"
+        label={slideWords.loop}
         value={slide.loop}
         options={[...gone, ...known]}
         take={(id) => run(setSlideLoop(slide.id, slide.design, id))}
@@ -93,8 +95,8 @@ function LoopWanted({ workbook, slide, placed }: SlideFieldsProps): ReactNode {
       {placed.kind === 'placed' ? (
         <>
           <LengthField
-            label="Loop wanted, tube"
-            help="The loop’s whole length along the centre line, slide at pitch. It is the design’s own: changed here, it changes there."
+            label={slideWords.loopWantedTube}
+            help={slideWords.loopWantedHelp}
             lengthMm={placed.loop.lengthMm}
             stepMm={0.5}
             take={(mm) => tryRun(setLoopLength(placed.design.id, placed.loop, mm))}

@@ -7,6 +7,7 @@ import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
 import { cutsTable } from '../../tables/benchTables.ts'
 import { TableOut } from '../../tables/TableOut.tsx'
+import { slideWords } from '../../words/benchSlide.ts'
 import { pictureWords } from '../../words/picture.ts'
 import { tableWords } from '../../words/table.ts'
 import { titles } from '../../words/tableHeadings.ts'
@@ -27,14 +28,7 @@ export function SlidePage(): ReactNode {
   const workbook = useWorkbook((state) => state.workbook)
   const slide = useJob('slides')
   if (workbook === null || slide === null)
-    return (
-      <NothingYet
-        list="slides"
-        title="A slide for a loop"
-        text="Say how the legs stand and what the valve takes up; bow, straight ends, inner legs, cut list and a drawing follow, and a sheet for the bench."
-        add="Size a slide"
-      />
-    )
+    return <NothingYet list="slides" title={slideWords.emptyTitle} text={slideWords.emptyText} />
   return <SlideJobPage key={slide.id} workbook={workbook} slide={slide} />
 }
 
@@ -46,7 +40,7 @@ interface SlideJobPageProps {
 function SlideJobPage({ workbook, slide }: SlideJobPageProps): ReactNode {
   const work = useSlide(workbook, slide)
   const { placed, sized } = work
-  const title = placed.kind === 'placed' ? `${slide.id}, ${placed.design.name}` : slide.id
+  const title = placed.kind === 'placed' ? slideWords.titleOf(slide.id, placed.design.name) : slide.id
   return (
     <>
       <JobHead list="slides" name={slide.id} notes={slide.notes} />
@@ -54,11 +48,11 @@ function SlideJobPage({ workbook, slide }: SlideJobPageProps): ReactNode {
         <SlideFields workbook={workbook} slide={slide} placed={placed} />
         <div className="jobResult">
           {placed.kind === 'unplaced' ? (
-            <Findings title="Cannot be sized" messages={[placed.message]} />
+            <Findings title={slideWords.cannot} messages={[placed.message]} />
           ) : null}
           {sized?.kind === 'refused' ? (
             <Findings
-              title="Cannot be sized"
+              title={slideWords.cannot}
               messages={sized.findings.map(({ field, found, expected }) => refusal(field, found, expected))}
             />
           ) : null}
@@ -79,8 +73,8 @@ function SlideJobPage({ workbook, slide }: SlideJobPageProps): ReactNode {
 }
 
 function refusal(field: string, found: string, expected: string): string {
-  const label = field === 'targetMm' ? 'Loop wanted' : slideFieldLabel(field)
-  return `${label}: found ${found} mm, expected ${expected}.`
+  const label = field === 'targetMm' ? slideWords.loopWanted : slideFieldLabel(field)
+  return slideWords.refused(label, found, expected)
 }
 
 interface SizedProps {
@@ -94,11 +88,11 @@ function Sized({ sized, title, slide }: SizedProps): ReactNode {
   const draw = useCallback((heightMm: number) => slideDrawing(sized, title, heightMm), [sized, title])
   return (
     <>
-      <Findings title="What is in the way" messages={sized.problems.map(({ message }) => message)} />
+      <Findings title={slideWords.inTheWay} messages={sized.problems.map(({ message }) => message)} />
       <DrawingView
         draw={draw}
         name={pictureWords.sideView(slide.id)}
-        label={`Side view of ${title}, to scale, with its dimensions`}
+        label={slideWords.drawingLabel(title)}
       />
       <SlideButtons name={slide.id} title={title} sized={sized} />
       <TableOut

@@ -3,6 +3,7 @@ import { type Cut, tubeToOrderMm } from '#shared/bench/slide/cuts.ts'
 import type { SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { useSettings } from '../../state/settings.ts'
+import { slideResultWords } from '../../words/benchSlideResults.ts'
 
 /** What a slide's parts come to, and its cut list. */
 export function SlideResults({ sized }: { readonly sized: SizedSlide }): ReactNode {
@@ -30,26 +31,26 @@ export function useSlideFigures(sized: SizedSlide): readonly ResultFigure[] {
   const corrected = job.bendCorrection
   const other = corrected ? bend.plainStraightEndMm : bend.correctedStraightEndMm
   return [
-    { name: 'bow, curve alone', text: `${length(sized.bowMm)} of tube` },
-    { name: 'straight ends, each', text: length(sized.straightEndMm) },
-    { name: 'bow with straight ends', text: `${length(sized.bowWithEndsMm)} of tube` },
-    { name: 'inner legs, each', text: length(sized.innerLegMm) },
-    { name: 'engaged at full travel', text: length(sized.engagedAtTravelMm) },
+    { name: slideResultWords.bow, text: slideResultWords.ofTube(length(sized.bowMm)) },
+    { name: slideResultWords.straightEnds, text: length(sized.straightEndMm) },
+    { name: slideResultWords.bowWithEnds, text: slideResultWords.ofTube(length(sized.bowWithEndsMm)) },
+    { name: slideResultWords.innerLegs, text: length(sized.innerLegMm) },
+    { name: slideResultWords.engaged, text: length(sized.engagedAtTravelMm) },
     {
-      name: 'each mm of movement out',
-      text: `${signedCents(sized.centsPerMmOut, 2)} cents`,
-      help: 'Of slide movement, for the fingering of this loop alone; a millimetre out is two of tube a pair of legs.',
+      name: slideResultWords.perMm,
+      text: slideResultWords.perMmCents(signedCents(sized.centsPerMmOut, 2)),
+      help: slideResultWords.perMmHelp,
     },
     {
-      name: 'range of the tolerance',
-      text: `${signedCents(low, 2)} to ${signedCents(high, 2)} cents`,
-      help: 'The note with the slide at pitch, the loop off by its whole tolerance.',
+      name: slideResultWords.range,
+      text: slideResultWords.rangeCents(signedCents(low, 2), signedCents(high, 2)),
+      help: slideResultWords.rangeHelp,
     },
-    { name: 'mass of what moves', text: `${plainFigure(sized.massG, 1)} g` },
+    { name: slideResultWords.mass, text: slideResultWords.massOf(plainFigure(sized.massG, 1)) },
     {
-      name: corrected ? 'straight ends, bends plain' : 'straight ends, bends corrected',
+      name: corrected ? slideResultWords.endsPlain : slideResultWords.endsCorrected,
       text: length(other),
-      help: `A bend counts for less than its centre line; here the bows are ${length(bend.shorterMm)} short of it.`,
+      help: slideResultWords.endsHelp(length(bend.shorterMm)),
     },
   ]
 }
@@ -74,13 +75,13 @@ export function CutList({ cuts }: { readonly cuts: readonly Cut[] }): ReactNode 
   const length = (mm: number): string => lengthText(mm, unit)
   return (
     <table className="figures cutList">
-      <caption>Cut list, along the centre line</caption>
+      <caption>{slideResultWords.cutList}</caption>
       <thead>
         <tr>
-          <th scope="col">piece</th>
-          <th scope="col">number</th>
-          <th scope="col">finished</th>
-          <th scope="col">first cut</th>
+          <th scope="col">{slideResultWords.columns.piece}</th>
+          <th scope="col">{slideResultWords.columns.number}</th>
+          <th scope="col">{slideResultWords.columns.finished}</th>
+          <th scope="col">{slideResultWords.columns.firstCut}</th>
         </tr>
       </thead>
       <tbody>
@@ -98,7 +99,7 @@ export function CutList({ cuts }: { readonly cuts: readonly Cut[] }): ReactNode 
       <tfoot>
         <tr>
           <th scope="row" colSpan={3}>
-            tube to order, saw cuts not counted
+            {slideResultWords.toOrder}
           </th>
           <td>{length(tubeToOrderMm(cuts))}</td>
         </tr>
