@@ -12,6 +12,7 @@ import { BandField } from '../../pages/Curves.tsx'
 import { useSettings } from '../../state/settings.ts'
 import { chartTable } from '../../tables/curvesTables.ts'
 import { TableOut } from '../../tables/TableOut.tsx'
+import { pitchWords } from '../../words/benchPitch.ts'
 
 interface BodyAloneProps {
   readonly design: Design
@@ -28,14 +29,14 @@ export function BodyAlone({ design, change, answer }: BodyAloneProps): ReactNode
     [design, change, answer, bandCents],
   )
   return (
-    <section className="bodyAlone" aria-label="If only the body is changed">
+    <section className="bodyAlone" aria-label={pitchWords.bodyAlone}>
       <div className="caption">
-        <h2>If only the body is changed</h2>
+        <h2>{pitchWords.bodyAlone}</h2>
         <BandField />
       </div>
       <ErrorChartView model={model} selected={picked} onPick={setPicked} />
       <div className="tableFrame">
-        <TableOut name={model.title} table={() => chartTable(model, 'fingering')} />
+        <TableOut name={model.title} table={() => chartTable(model, pitchWords.fingering)} />
         <BodyAloneTable model={model} />
       </div>
     </section>
@@ -45,10 +46,10 @@ export function BodyAlone({ design, change, answer }: BodyAloneProps): ReactNode
 function BodyAloneTable({ model }: { readonly model: ChartModel }): ReactNode {
   return (
     <table className="figures" style={{ maxWidth: 620 }}>
-      <caption className="unseen">{model.title}, cents, sharp positive</caption>
+      <caption className="unseen">{pitchWords.bodyAloneCaption(model.title)}</caption>
       <thead>
         <tr>
-          <th scope="col">fingering</th>
+          <th scope="col">{pitchWords.fingering}</th>
           {model.series.map(({ id, name, series }) => (
             <th scope="col" key={id}>
               <SeriesMark series={series} />
@@ -89,11 +90,11 @@ function bodyAloneModel(
     notes: names,
   })
   return {
-    title: 'Combination error if only the body is changed',
+    title: pitchWords.bodyAloneTitle,
     categories: names.map((name) => ({ key: name, label: name })),
     series: [
-      series('before', `as it is, A4 = ${fromA4Hz}`, 0, beforeErrorsCents),
-      series('after', `body alone at A4 = ${toA4Hz}`, 1, ifOnlyBodyErrorsCents),
+      series('before', pitchWords.before(fromA4Hz), 0, beforeErrorsCents),
+      series('after', pitchWords.after(toA4Hz), 1, ifOnlyBodyErrorsCents),
     ],
     bandCents,
   }

@@ -4,6 +4,7 @@ import type { Design } from '#shared/workbook/workbook.ts'
 import { useSettings } from '../../state/settings.ts'
 import { changeOfPitchTable } from '../../tables/benchTables.ts'
 import { TableOut } from '../../tables/TableOut.tsx'
+import { pitchWords } from '../../words/benchPitch.ts'
 import { titles } from '../../words/tableHeadings.ts'
 import { ChangeCells } from './ChangeCells.tsx'
 import { changeRows } from './changeRows.ts'
@@ -26,16 +27,16 @@ export function ChangeTable({ name, design, openMm, answer }: ChangeTableProps):
         table={() => changeOfPitchTable(name, changeRows(design, openMm, answer), unit)}
       />
       <table className="figures changeTable">
-        <caption>Tube to add; with a minus, to take off</caption>
+        <caption>{pitchWords.caption}</caption>
         <thead>
           <tr>
-            <th scope="col">part</th>
-            <th scope="col">now, tube</th>
-            <th scope="col">add, tube</th>
-            <th scope="col" title="On each of the two legs of its slide">
-              add, each leg
+            <th scope="col">{pitchWords.columns.part}</th>
+            <th scope="col">{pitchWords.columns.now}</th>
+            <th scope="col">{pitchWords.columns.add}</th>
+            <th scope="col" title={pitchWords.addLegHelp}>
+              {pitchWords.columns.addLeg}
             </th>
-            <th scope="col">then, tube</th>
+            <th scope="col">{pitchWords.columns.after}</th>
           </tr>
         </thead>
         <tbody>

@@ -7,6 +7,7 @@ import type { Design } from '#shared/workbook/workbook.ts'
 import { LengthField } from '../../fields/LengthField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
 import { useSettings } from '../../state/settings.ts'
+import { reachWords } from '../../words/benchPitch.ts'
 
 interface MainSlideReachProps {
   readonly design: Design
@@ -19,11 +20,11 @@ export function MainSlideReach({ design, openMm, change }: MainSlideReachProps):
   const { mainSlide } = design
   const slide = mainSlide ?? { outMm: 0, travelMm: 0 }
   return (
-    <section className="reach fields" aria-label="What the main slide can do">
-      <h2>What the main slide can do</h2>
+    <section className="reach fields" aria-label={reachWords.title}>
+      <h2>{reachWords.title}</h2>
       <LengthField
-        label="Out now, movement"
-        help="Of the design’s main slide; changed here, it changes there. Movement, not tube."
+        label={reachWords.out}
+        help={reachWords.outHelp}
         lengthMm={mainSlide?.outMm ?? null}
         stepMm={0.5}
         clear={() => tryRun(setMainSlidePosition(design.id, undefined))}
@@ -32,14 +33,14 @@ export function MainSlideReach({ design, openMm, change }: MainSlideReachProps):
         }
       />
       <LengthField
-        label="Travel, movement"
-        help="Farthest movement out, from fully in."
+        label={reachWords.travel}
+        help={reachWords.travelHelp}
         lengthMm={mainSlide?.travelMm ?? null}
         stepMm={0.5}
         take={(travelMm) => tryRun(setMainSlidePosition(design.id, { ...slide, travelMm }))}
       />
       {mainSlide === undefined ? (
-        <p className="soft">Type how far it stands out and can travel to see what it can do.</p>
+        <p className="soft">{reachWords.unknown}</p>
       ) : (
         <ReachWords openMm={openMm} slide={mainSlide} change={change} />
       )}
@@ -71,19 +72,16 @@ export function reachSentences(
   { fromA4Hz, toA4Hz }: BenchPitchChange,
   unit: 'mm' | 'in',
 ): readonly string[] {
-  if (slide.travelMm < slide.outMm)
-    return ['The main slide stands farther out than it can travel: one of the two is mistyped.']
+  if (slide.travelMm < slide.outMm) return [reachWords.mistyped]
   const reach = mainSlideReach(openMm, slide, fromA4Hz, toA4Hz)
   const length = (mm: number): string => lengthText(Math.abs(mm), unit)
-  const way = reach.movementMm < 0 ? 'in' : 'out'
   const need =
     reach.movementMm === 0
-      ? 'The change needs no movement of the main slide.'
-      : `The change needs ${length(reach.movementMm)} of movement ${way}, ${length(2 * reach.movementMm)} of tube.`
-  const range = `Fully out it plays at A4 = ${plainFigure(reach.lowestHz, 1)} Hz, fully in at ${plainFigure(reach.highestHz, 1)} Hz.`
-  const rest = reach.leftTubeMm > 0 ? 'to add' : 'to take off'
+      ? reachWords.noNeed
+      : reachWords.need(length(reach.movementMm), reach.movementMm < 0, length(2 * reach.movementMm))
+  const range = reachWords.range(plainFigure(reach.lowestHz, 1), plainFigure(reach.highestHz, 1))
   const verdict = reach.reaches
-    ? 'The main slide can do it, for the body; the loops stay as they are.'
-    : `The main slide cannot do it: ${length(reach.leftTubeMm)} of tube stay ${rest} on the body.`
+    ? reachWords.reaches
+    : reachWords.reachesNot(length(reach.leftTubeMm), reach.leftTubeMm > 0)
   return [need, range, verdict]
 }

@@ -6,6 +6,7 @@ import { setJob } from '#shared/workbook/commands/benchCommands.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { tryRun } from '../../fields/refusal.ts'
 import { run, useWorkbook } from '../../state/workbookStore.ts'
+import { pitchWords } from '../../words/benchPitch.ts'
 import { A4Field } from '../A4Field.tsx'
 import { useJob } from '../benchStore.ts'
 import { DesignChoice } from '../DesignChoice.tsx'
@@ -25,14 +26,7 @@ export function PitchPage(): ReactNode {
   const workbook = useWorkbook((state) => state.workbook)
   const change = useJob('pitchChanges')
   if (workbook === null || change === null)
-    return (
-      <NothingYet
-        list="pitchChanges"
-        title="Another pitch"
-        text="Say what the instrument plays at and what it shall play at; what body and every loop need follows, and what happens to the combinations if only the body is changed."
-        add="Change the pitch"
-      />
-    )
+    return <NothingYet list="pitchChanges" title={pitchWords.emptyTitle} text={pitchWords.emptyText} />
   return <PitchJobPage key={change.id} workbook={workbook} change={change} />
 }
 
@@ -54,18 +48,18 @@ function PitchJobPage({ workbook, change }: PitchJobPageProps): ReactNode {
       <div className="jobRow fields">
         <DesignChoice
           designId={change.design}
-          take={(design) => run(setJob('pitchChanges', change.id, 'design', design, 'Design of change'))}
+          take={(design) => run(setJob('pitchChanges', change.id, 'design', design, pitchWords.designStep))}
         />
         <A4Field
-          label="From A4"
+          label={pitchWords.from}
           a4Hz={change.fromA4Hz}
-          help="What the design plays at as it is."
-          take={set('fromA4Hz', 'Old pitch')}
+          help={pitchWords.fromHelp}
+          take={set('fromA4Hz', pitchWords.fromStep)}
         />
-        <A4Field label="To A4" a4Hz={change.toA4Hz} take={set('toA4Hz', 'New pitch')} />
+        <A4Field label={pitchWords.to} a4Hz={change.toA4Hz} take={set('toA4Hz', pitchWords.toStep)} />
       </div>
       {placed.kind === 'unplaced' ? (
-        <Findings title="Cannot be reckoned" messages={[placed.message]} />
+        <Findings title={pitchWords.cannot} messages={[placed.message]} />
       ) : answer === null ? null : (
         <Reckoned
           workbook={workbook}

@@ -3,6 +3,7 @@ import type { PitchChangeAnswer } from '#shared/bench/pitchChange.ts'
 import { takeIntoDesign } from '#shared/workbook/commands/takeIntoDesign.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { tryRun } from '../../fields/refusal.ts'
+import { pitchWords } from '../../words/benchPitch.ts'
 
 interface TakeChangeProps {
   readonly design: Design
@@ -21,17 +22,17 @@ export function TakeChange({ design, answer, toA4Hz }: TakeChangeProps): ReactNo
       fundamentalHz: fundamentalHz / answer.ratio,
       ...(boreLengthMm === undefined ? {} : { boreLengthMm: boreLengthMm + answer.body.tubeMm }),
     }
-    setMessage(tryRun(takeIntoDesign('Take new pitch', design.id, taken)))
+    setMessage(tryRun(takeIntoDesign(pitchWords.takeStep, design.id, taken)))
   }
   return (
     <>
       <button
         type="button"
         disabled={answer.ratio === 1}
-        title={`Body and every loop of ${design.name} become as long as A4 = ${toA4Hz} Hz asks for.`}
+        title={pitchWords.takeHelp(design.name, toA4Hz)}
         onClick={take}
       >
-        Take into the design
+        {pitchWords.take}
       </button>
       {message === null ? null : (
         <p className="slip" role="alert">

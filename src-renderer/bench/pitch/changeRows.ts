@@ -1,5 +1,6 @@
 import type { PitchChangeAnswer } from '#shared/bench/pitchChange.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
+import { pitchWords } from '../../words/benchPitch.ts'
 
 /** What one part needs, mm: `nowMm`, `tubeMm` and `thenMm` are tube, `perLegMm` what each of two legs takes. */
 export interface ChangeRow {
@@ -20,7 +21,7 @@ export function changeRows(design: Design, openMm: number, answer: PitchChangeAn
     thenMm: nowMm + tubeMm,
   })
   return [
-    row('body', openMm, answer.body),
+    row(pitchWords.body, openMm, answer.body),
     ...design.loops.flatMap(({ id, name, lengthMm }) => {
       const change = Object.hasOwn(answer.loops, id) ? answer.loops[id] : undefined
       return change === undefined ? [] : [row(name ?? id, lengthMm, change)]

@@ -4,6 +4,8 @@ import { signedCents } from '#shared/quantity/figures.ts'
 import type { BenchPitchChange } from '#shared/workbook/bench.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { useSettings } from '../../state/settings.ts'
+import { benchWords } from '../../words/bench.ts'
+import { pitchWords } from '../../words/benchPitch.ts'
 import { addedText, ChangeCells } from '../pitch/ChangeCells.tsx'
 import { changeRows } from '../pitch/changeRows.ts'
 import { changeSentence } from '../pitch/changeSentence.ts'
@@ -26,7 +28,7 @@ export function PitchSheet({ workbook, change, design, openMm, answer }: PitchSh
   const rows = changeRows(design, openMm, answer)
   return (
     <Sheet
-      kind="Change of pitch"
+      kind={benchWords.lists.pitchChanges.title}
       name={change.id}
       workbook={workbook.name}
       design={design.name}
@@ -34,17 +36,17 @@ export function PitchSheet({ workbook, change, design, openMm, answer }: PitchSh
     >
       <p className="sheetAnswer">{changeSentence(change, answer)}</p>
       <section>
-        <h2>Tube to add; with a minus, to take off</h2>
+        <h2>{pitchWords.caption}</h2>
         {rows.length <= mostTableRows ? (
           <table className="figures">
             <thead>
               <tr>
-                <th scope="col">part</th>
-                <th scope="col">now, tube</th>
-                <th scope="col">add, tube</th>
-                <th scope="col">add, each leg</th>
-                <th scope="col">then, tube</th>
-                <th scope="col">done</th>
+                <th scope="col">{pitchWords.columns.part}</th>
+                <th scope="col">{pitchWords.columns.now}</th>
+                <th scope="col">{pitchWords.columns.add}</th>
+                <th scope="col">{pitchWords.columns.addLeg}</th>
+                <th scope="col">{pitchWords.columns.after}</th>
+                <th scope="col">{pitchWords.columns.done}</th>
               </tr>
             </thead>
             <tbody>
@@ -63,15 +65,15 @@ export function PitchSheet({ workbook, change, design, openMm, answer }: PitchSh
           <SheetList
             rows={rows.map(({ part, tubeMm, perLegMm }, i) => ({
               name: `${i}. ${part}`,
-              text: `${signed(tubeMm)} (leg ${signed(perLegMm)})`,
+              text: pitchWords.sheetLoop(signed(tubeMm), signed(perLegMm)),
             }))}
-            rest="loops"
+            rest={pitchWords.sheetLoops}
           />
         )}
       </section>
       {design.mainSlide === undefined ? null : (
         <section>
-          <h2>Main slide</h2>
+          <h2>{pitchWords.sheetMainSlide}</h2>
           <ul>
             {reachSentences(openMm, design.mainSlide, change, unit).map((sentence) => (
               <li key={sentence}>{sentence}</li>
@@ -80,13 +82,16 @@ export function PitchSheet({ workbook, change, design, openMm, answer }: PitchSh
         </section>
       )}
       <section>
-        <h2>If only the body is changed, cents</h2>
+        <h2>{pitchWords.sheetBodyAlone}</h2>
         <SheetList
           rows={Object.entries(answer.ifOnlyBodyErrorsCents).map(([name, cents]) => ({
             name,
-            text: `${signedCents(cents)} (now ${signedCents(answer.beforeErrorsCents[name] ?? 0)})`,
+            text: pitchWords.sheetFingering(
+              signedCents(cents),
+              signedCents(answer.beforeErrorsCents[name] ?? 0),
+            ),
           }))}
-          rest="fingerings"
+          rest={pitchWords.sheetFingerings}
         />
       </section>
     </Sheet>
