@@ -11,6 +11,7 @@ import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
 import { onePieceTable } from '../../tables/benchTables.ts'
 import { TableOut } from '../../tables/TableOut.tsx'
+import { onePieceWords } from '../../words/benchOnePiece.ts'
 import { titles } from '../../words/tableHeadings.ts'
 
 interface OnePieceAnswerProps {
@@ -27,27 +28,31 @@ export function OnePieceAnswer({ derived, answer, piece }: OnePieceAnswerProps):
   const midi = nearestMidi(answer.fundamentalHz, a4Hz)
   const noteHz = targetHz(midi, { a4Hz, temperament: { kind: 'equal' } })
   const cents = signedCents(centsBetween(noteHz, answer.fundamentalHz))
-  const multiple =
-    piece.kind === 'loop' ? `, ${plainFigure(answer.openLengthMm / piece.lengthMm, 2)} times the loop` : ''
+  const timesLoop = piece.kind === 'loop' ? plainFigure(answer.openLengthMm / piece.lengthMm, 2) : null
   return (
     <div className="jobResult">
       <p className="answer">
-        The open length is {length(answer.openLengthMm)} of tube{multiple}. Its fundamental is{' '}
-        {plainFigure(answer.fundamentalHz, 2)} Hz: {noteName(midi, spelling)} {cents} cents at A4 ={' '}
-        {plainFigure(a4Hz, Number.isInteger(a4Hz) ? 0 : 1)}.
+        {onePieceWords.answer(
+          length(answer.openLengthMm),
+          timesLoop,
+          plainFigure(answer.fundamentalHz, 2),
+          noteName(midi, spelling),
+          cents,
+          plainFigure(a4Hz, Number.isInteger(a4Hz) ? 0 : 1),
+        )}
       </p>
       <TableOut
         name={titles.onePiece}
         table={() => onePieceTable(derived.design, answer, (id) => plainLoop(derived, id)?.lengthMm, unit)}
       />
       <table className="figures">
-        <caption>Loops taken alone, in tune with the open instrument</caption>
+        <caption>{onePieceWords.caption}</caption>
         <thead>
           <tr>
-            <th scope="col">valve</th>
-            <th scope="col">semitones</th>
-            <th scope="col">loop, tube</th>
-            <th scope="col">in the design</th>
+            <th scope="col">{onePieceWords.columns.valve}</th>
+            <th scope="col">{onePieceWords.columns.semitones}</th>
+            <th scope="col">{onePieceWords.columns.loop}</th>
+            <th scope="col">{onePieceWords.columns.inDesign}</th>
           </tr>
         </thead>
         <tbody>
@@ -94,17 +99,17 @@ function TakePiece({ derived, answer }: Pick<OnePieceAnswerProps, 'derived' | 'a
       return loop === undefined || lengthMm <= 0 ? [] : [[loop.id, lengthMm] as const]
     })
     const loopsMm = withLoops ? Object.fromEntries(loops) : {}
-    const name = withLoops ? 'Take length and loops' : 'Take open length'
+    const name = withLoops ? onePieceWords.takeLoopsStep : onePieceWords.takeOpenStep
     setMessage(tryRun(takeIntoDesign(name, design.id, { loopsMm, fundamentalHz: answer.fundamentalHz })))
   }
   return (
     <>
       <div className="jobButtons">
         <button type="button" onClick={() => take(false)}>
-          Take the open length into the design
+          {onePieceWords.takeOpen}
         </button>
         <button type="button" onClick={() => take(true)}>
-          The loops as well
+          {onePieceWords.takeLoops}
         </button>
       </div>
       {message === null ? null : (

@@ -4,6 +4,7 @@ import { Choice } from '../../fields/Choice.tsx'
 import { LengthField } from '../../fields/LengthField.tsx'
 import { NumberField } from '../../fields/NumberField.tsx'
 import type { DerivedDesign } from '../../state/derived.ts'
+import { onePieceWords } from '../../words/benchOnePiece.ts'
 import type { OnePieceValues } from './OnePiecePage.tsx'
 import { type OnePieceTyped, useOnePiece } from './onePieceStore.ts'
 
@@ -23,17 +24,17 @@ export function OnePieceFields({ values, derived }: OnePieceFieldsProps): ReactN
     return (
       <>
         <Choice
-          label="Loop of valve"
+          label={onePieceWords.loopOfValve}
           value={values.valveId}
           options={valves.map(({ id, semitones }) => ({
             value: id,
-            text: `${id}, ${plainFigure(semitones, Number.isInteger(semitones) ? 0 : 2)} semitones`,
+            text: onePieceWords.valve(id, plainFigure(semitones, Number.isInteger(semitones) ? 0 : 2)),
           }))}
           take={(valveId) => set({ valveId, loopMm: null })}
         />
         <LengthField
-          label="Its length, tube"
-          help="The whole loop along its centre line, with the slide where the valve’s note is in tune: not one leg."
+          label={onePieceWords.loopLength}
+          help={onePieceWords.loopLengthHelp}
           lengthMm={values.loopMm}
           take={(loopMm) => set({ loopMm })}
         />
@@ -44,14 +45,14 @@ export function OnePieceFields({ values, derived }: OnePieceFieldsProps): ReactN
     return (
       <>
         <LengthField
-          label="Bore length"
-          help="Centre line from the mouthpiece receiver to the bell rim, valves up."
+          label={onePieceWords.boreLength}
+          help={onePieceWords.boreLengthHelp}
           lengthMm={values.boreMm}
           take={(boreMm) => set({ boreMm })}
         />
         <LengthField
-          label="Mouthpiece and bell"
-          help="What mouthpiece and bell add, usually below a tenth of the whole."
+          label={onePieceWords.correction}
+          help={onePieceWords.correctionHelp}
           lengthMm={values.correctionMm}
           atLeast={-1e5}
           take={(correctionMm) => set({ correctionMm })}
@@ -60,14 +61,14 @@ export function OnePieceFields({ values, derived }: OnePieceFieldsProps): ReactN
     )
   return (
     <NumberField
-      label="Fundamental"
+      label={onePieceWords.fundamental}
       value={values.fundamentalHz}
       digits={2}
       atLeast={10}
       atMost={2000}
       units={['Hz']}
       unit="Hz"
-      help="Nominal harmonic 1 of the open route: a harmonic’s frequency over its number."
+      help={onePieceWords.fundamentalHelp}
       take={(fundamentalHz) => set({ fundamentalHz })}
     />
   )

@@ -4,6 +4,7 @@ import { lengthSlips } from '#shared/bench/slips/lengthSlips.ts'
 import { Segments } from '../../fields/Choice.tsx'
 import { type DerivedDesign, useSelectedDesign } from '../../state/derived.ts'
 import { selectDesign } from '../../state/viewStore.ts'
+import { onePieceWords } from '../../words/benchOnePiece.ts'
 import { DesignChoice } from '../DesignChoice.tsx'
 import { Likely } from '../Findings.tsx'
 import { OnePieceAnswer } from './OnePieceAnswer.tsx'
@@ -23,18 +24,18 @@ export function OnePiecePage(): ReactNode {
   return (
     <>
       <header className="jobHead">
-        <h1>From one piece</h1>
+        <h1>{onePieceWords.title}</h1>
       </header>
       <div className="jobColumns onePiece">
         <div className="jobFields fields">
           <DesignChoice designId={derived.design.id} take={selectDesign} />
           <Segments
-            label="Measured"
+            label={onePieceWords.measured}
             value={values.kind}
             options={[
-              { value: 'loop', text: 'a loop' },
-              { value: 'bore', text: 'the bore' },
-              { value: 'fundamental', text: 'the pitch' },
+              { value: 'loop', text: onePieceWords.kinds.loop },
+              { value: 'bore', text: onePieceWords.kinds.bore },
+              { value: 'fundamental', text: onePieceWords.kinds.fundamental },
             ]}
             take={(kind) => useOnePiece.setState({ kind })}
           />
@@ -42,7 +43,7 @@ export function OnePiecePage(): ReactNode {
           <Likely messages={answer === null ? [] : slipsOf(values, answer.openLengthMm, openMm)} />
         </div>
         {answer === null ? (
-          <p className="empty">A length and a drop above 0 are needed.</p>
+          <p className="empty">{onePieceWords.nothing}</p>
         ) : (
           <OnePieceAnswer derived={derived} answer={answer} piece={piece!} />
         )}
