@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import { LengthField } from '../fields/LengthField.tsx'
+import { loopTableWords } from '../words/lengthsLoops.ts'
 
 interface Ends {
   readonly lowestMm?: number
@@ -25,7 +26,7 @@ export function BoundsFields({ name, presentMm, ends, atLeast, take }: BoundsFie
   return (
     <div className="fieldLine">
       <LengthField
-        label={`${name} within ±`}
+        label={loopTableWords.within(name)}
         lengthMm={halfWidth(presentMm, ends)}
         clear={() => take({})}
         take={(halfMm) =>
@@ -33,7 +34,7 @@ export function BoundsFields({ name, presentMm, ends, atLeast, take }: BoundsFie
         }
       />
       <LengthField
-        label="or from"
+        label={loopTableWords.from}
         lengthMm={lowestMm ?? null}
         atLeast={atLeast}
         stepMm={1}
@@ -41,7 +42,7 @@ export function BoundsFields({ name, presentMm, ends, atLeast, take }: BoundsFie
         take={(mm) => set({ lowestMm: mm })}
       />
       <LengthField
-        label="to"
+        label={loopTableWords.to}
         lengthMm={highestMm ?? null}
         atLeast={atLeast}
         stepMm={1}

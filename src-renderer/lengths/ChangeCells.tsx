@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { lengthFigure } from '../fields/LengthField.tsx'
 import { useSettings } from '../state/settings.ts'
+import { loopTableWords } from '../words/lengthsLoops.ts'
 
 interface ChangeCellsProps {
   readonly nowMm: number
@@ -19,7 +20,7 @@ export function ChangeCells({ nowMm, proposedMm, proposed, held }: ChangeCellsPr
     <>
       <td className="proposed">
         {proposed ?? lengthFigure(proposedMm, unit)}
-        {held ? <span className="mark">at its bound</span> : null}
+        {held ? <span className="mark">{loopTableWords.atBound}</span> : null}
       </td>
       <td>{signedLength(changeMm, unit)}</td>
       <td>{signedLength(changeMm / 2, unit)}</td>

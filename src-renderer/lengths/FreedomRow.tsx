@@ -8,6 +8,7 @@ import { Choice } from '../fields/Choice.tsx'
 import { lengthFigure } from '../fields/LengthField.tsx'
 import { setFreedom, useLengths } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
+import { loopTableWords } from '../words/lengthsLoops.ts'
 import { BoundsFields } from './BoundsFields.tsx'
 import { ChangeCells } from './ChangeCells.tsx'
 import { suggestedTie } from './suggestedTie.ts'
@@ -21,9 +22,9 @@ interface FreedomRowProps {
 }
 
 const kinds = [
-  { value: 'free', text: 'free' },
-  { value: 'held', text: 'held' },
-  { value: 'tied', text: 'tied' },
+  { value: 'free', text: loopTableWords.mayBe.free },
+  { value: 'held', text: loopTableWords.mayBe.held },
+  { value: 'tied', text: loopTableWords.mayBe.tied },
 ] as const
 
 /** One loop: free within bounds, held as it is, or tied to another; and what is proposed for it. */
@@ -48,7 +49,7 @@ export const FreedomRow = memo(function FreedomRow(props: FreedomRowProps): Reac
         </th>
         <td className="wide">
           <Choice
-            label={`What ${name} may be`}
+            label={loopTableWords.whatMayBe(name)}
             labelHidden
             value={freedom.kind}
             options={canTie ? kinds : kinds.slice(0, 2)}
@@ -59,11 +60,11 @@ export const FreedomRow = memo(function FreedomRow(props: FreedomRowProps): Reac
               type="button"
               className="quiet"
               aria-expanded={showBounds}
-              aria-label={`Bounds of ${name}`}
+              aria-label={loopTableWords.boundsOf(name)}
               disabled={bounded}
               onClick={() => setOpened(!opened)}
             >
-              bounds
+              {loopTableWords.bounds}
             </button>
           )}
         </td>

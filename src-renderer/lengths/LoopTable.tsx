@@ -3,6 +3,7 @@ import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { proposedLoopsTable } from '../tables/lengthsTables.ts'
 import { TableOut } from '../tables/TableOut.tsx'
+import { loopTableWords } from '../words/lengthsLoops.ts'
 import { titles } from '../words/tableHeadings.ts'
 import { FreedomRow } from './FreedomRow.tsx'
 import { OpenRow } from './OpenRow.tsx'
@@ -24,24 +25,24 @@ export function LoopTable({ derived, proposal }: LoopTableProps): ReactNode {
         table={() => proposedLoopsTable(derived, proposal, unit)}
       />
       <table className="figures loopTable">
-        <caption className="unseen">Loops of {design.name}, as they stand and as proposed</caption>
+        <caption className="unseen">{loopTableWords.caption(design.name)}</caption>
         <thead>
           <tr>
-            <th scope="col">loop</th>
+            <th scope="col">{loopTableWords.columns.loop}</th>
             <th scope="col" className="wide">
-              may be
+              {loopTableWords.columns.mayBe}
             </th>
             <th scope="col">
-              now <i>{unit}</i>
+              {loopTableWords.columns.now} <i>{unit}</i>
             </th>
             <th scope="col">
-              proposed <i>{unit}</i>
+              {loopTableWords.columns.proposed} <i>{unit}</i>
             </th>
             <th scope="col">
-              change in tube <i>{unit}</i>
+              {loopTableWords.columns.change} <i>{unit}</i>
             </th>
             <th scope="col">
-              slide out, half of it <i>{unit}</i>
+              {loopTableWords.columns.slideOut} <i>{unit}</i>
             </th>
           </tr>
         </thead>

@@ -7,6 +7,7 @@ import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { choose, useLengths } from '../state/lengthsStore.ts'
+import { loopTableWords } from '../words/lengthsLoops.ts'
 import { BoundsFields } from './BoundsFields.tsx'
 import { ChangeCells } from './ChangeCells.tsx'
 import type { Proposal } from './useProposal.ts'
@@ -32,17 +33,17 @@ export function OpenRow({ derived, proposal }: OpenRowProps): ReactNode {
     <>
       <tr>
         <th scope="row">
-          open note
-          <small>by the main slide</small>
+          {loopTableWords.openNote}
+          <small>{loopTableWords.byMainSlide}</small>
         </th>
         <td className="wide">
           <Choice
-            label="What the open note may be"
+            label={loopTableWords.whatOpenMayBe}
             labelHidden
             value={openFree ? 'free' : 'held'}
             options={[
-              { value: 'free', text: 'free' },
-              { value: 'held', text: 'held' },
+              { value: 'free', text: loopTableWords.mayBe.free },
+              { value: 'held', text: loopTableWords.mayBe.held },
             ]}
             take={(value) => choose({ openFree: value === 'free' })}
           />
@@ -51,17 +52,17 @@ export function OpenRow({ derived, proposal }: OpenRowProps): ReactNode {
               type="button"
               className="quiet"
               aria-expanded={showBounds}
-              aria-label="Bounds of the open note"
+              aria-label={loopTableWords.boundsOfOpen}
               disabled={bounded}
               onClick={() => setOpened(!opened)}
             >
-              bounds
+              {loopTableWords.bounds}
             </button>
           ) : null}
         </td>
         <td className="openNow">
           <NumberField
-            label="Open note stands at"
+            label={loopTableWords.openStandsAt}
             labelHidden
             value={design.openDetuningCents ?? 0}
             digits={1}
@@ -69,7 +70,7 @@ export function OpenRow({ derived, proposal }: OpenRowProps): ReactNode {
             width={5}
             units={['cents']}
             unit="cents"
-            help="How far the open note is set off its pitch on purpose; sharp is positive."
+            help={loopTableWords.openStandsAtHelp}
             take={(cents) => tryRun(setOpenDetuning(design.id, cents))}
           />
         </td>
@@ -80,7 +81,8 @@ export function OpenRow({ derived, proposal }: OpenRowProps): ReactNode {
           proposed={
             proposedMm === null ? null : (
               <>
-                {signedCents(centsBetween(inTuneOpenMm + proposedMm, inTuneOpenMm))} <i>cents</i>
+                {signedCents(centsBetween(inTuneOpenMm + proposedMm, inTuneOpenMm))}{' '}
+                <i>{loopTableWords.cents}</i>
               </>
             )
           }
@@ -90,7 +92,7 @@ export function OpenRow({ derived, proposal }: OpenRowProps): ReactNode {
         <tr className="freedomMore">
           <td colSpan={6}>
             <BoundsFields
-              name="change of tube"
+              name={loopTableWords.changeOfTube}
               presentMm={0}
               ends={ends}
               atLeast={-1000}

@@ -5,6 +5,7 @@ import type { Loop } from '#shared/valves/loop.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { Choice } from '../fields/Choice.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
+import { loopTableWords } from '../words/lengthsLoops.ts'
 import { compensatingFactor, presentFactor } from './suggestedTie.ts'
 
 interface TieFieldsProps {
@@ -25,7 +26,7 @@ export function TieFields({ design, loop, freedom, take }: TieFieldsProps): Reac
   return (
     <div className="fieldLine">
       <Choice
-        label="tied to"
+        label={loopTableWords.tiedTo}
         mark="tie"
         value={freedom.to}
         options={options}
@@ -35,15 +36,15 @@ export function TieFields({ design, loop, freedom, take }: TieFieldsProps): Reac
         }}
       />
       <NumberField
-        label={`times for ${name}`}
+        label={loopTableWords.timesFor(name)}
         labelHidden
         value={freedom.factor}
         digits={4}
         by={0.01}
         width={7}
-        unit={<>× its length</>}
+        unit={loopTableWords.timesItsLength}
         take={(factor) => {
-          if (!(factor > 0)) return `found ${plainFigure(factor, 4)}, expected a factor above 0.`
+          if (!(factor > 0)) return loopTableWords.refusedFactor(plainFigure(factor, 4))
           take({ ...freedom, factor })
           return null
         }}
@@ -66,8 +67,8 @@ export function TieFields({ design, loop, freedom, take }: TieFieldsProps): Reac
 function presetsOf(design: Design, loop: Loop, to: Loop) {
   const compensating = compensatingFactor(design, loop, to)
   return [
-    { text: 'as now', factor: presentFactor(loop, to) },
-    { text: 'equal', factor: 1 },
-    ...(compensating === null ? [] : [{ text: 'exact behind its valve', factor: compensating }]),
+    { text: loopTableWords.asNow, factor: presentFactor(loop, to) },
+    { text: loopTableWords.equal, factor: 1 },
+    ...(compensating === null ? [] : [{ text: loopTableWords.exactBehindValve, factor: compensating }]),
   ]
 }
