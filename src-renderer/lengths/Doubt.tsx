@@ -11,6 +11,7 @@ import { setDoubt, useLengths, withEntry } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
 import { bandsTable } from '../tables/lengthsTables.ts'
 import { TableOut } from '../tables/TableOut.tsx'
+import { doubtWords } from '../words/lengthsDoubt.ts'
 import { titles } from '../words/tableHeadings.ts'
 import { Fold } from './Fold.tsx'
 import { fingeringWords, shownFingerings } from './shownFingerings.ts'
@@ -26,7 +27,7 @@ interface DoubtProps {
 /** How exactly the parts are made, what that does to each fingering, and how exactly they must be made. */
 export function Doubt(props: DoubtProps): ReactNode {
   return (
-    <Fold title="Doubt" hint="what ± on the tubes and other temperatures do, and what tolerance is needed">
+    <Fold title={doubtWords.title} hint={doubtWords.hint}>
       {() => <DoubtContent {...props} />}
     </Fold>
   )
@@ -38,22 +39,22 @@ function DoubtContent({ derived, routes, bands, ofProposal }: DoubtProps): React
     <>
       <div className="choices">
         <Segments
-          label="On the chart"
+          label={doubtWords.onChart}
           value={doubt.shown}
           options={[
-            { value: 'none', text: 'none' },
-            { value: 'worstCase', text: 'worst case' },
-            { value: 'rootSumSquare', text: 'root-sum-square' },
+            { value: 'none', text: doubtWords.shown.none },
+            { value: 'worstCase', text: doubtWords.shown.worstCase },
+            { value: 'rootSumSquare', text: doubtWords.shown.rootSumSquare },
           ]}
           take={(shown) => setDoubt({ shown })}
         />
         <Mark id="tolerance" />
-        <span className="soft">for the lengths {ofProposal ? 'proposed' : 'as they stand'}</span>
+        <span className="soft">{ofProposal ? doubtWords.forProposed : doubtWords.forPresent}</span>
       </div>
       <Tolerances derived={derived} />
       {bands === null ? (
         <p className="slip" role="alert">
-          These tolerances are longer than a whole route. Make them smaller.
+          {doubtWords.tooLong}
         </p>
       ) : (
         <>
@@ -73,7 +74,7 @@ function Tolerances({ derived: { design } }: { readonly derived: DerivedDesign }
   const { bodyMm, loopMm, ownMm, coldestC, warmestC } = useLengths((state) => state.doubt)
   const own = ownMm.get(design.id)
   const within = (mm: number, take: (mm: number) => void): string | null => {
-    if (mm > widestMm) return `found ${plainFigure(mm, 1)} mm, expected at most ${widestMm} mm.`
+    if (mm > widestMm) return doubtWords.refusedTolerance(plainFigure(mm, 1), widestMm)
     take(mm)
     return null
   }
@@ -82,7 +83,7 @@ function Tolerances({ derived: { design } }: { readonly derived: DerivedDesign }
   return (
     <div className="tolerances">
       <LengthField
-        label="body ±"
+        label={doubtWords.body}
         lengthMm={bodyMm}
         digits={2}
         stepMm={0.1}
@@ -90,19 +91,27 @@ function Tolerances({ derived: { design } }: { readonly derived: DerivedDesign }
         take={(mm) => within(mm, (value) => setDoubt({ bodyMm: value }))}
       />
       <LengthField
-        label="every loop ±"
+        label={doubtWords.everyLoop}
         lengthMm={loopMm}
         digits={2}
         stepMm={0.1}
         width={6}
         take={(mm) => within(mm, (value) => setDoubt({ loopMm: value }))}
       />
-      <TemperatureField label="coldest" value={coldestC} take={(value) => setDoubt({ coldestC: value })} />
-      <TemperatureField label="warmest" value={warmestC} take={(value) => setDoubt({ warmestC: value })} />
+      <TemperatureField
+        label={doubtWords.coldest}
+        value={coldestC}
+        take={(value) => setDoubt({ coldestC: value })}
+      />
+      <TemperatureField
+        label={doubtWords.warmest}
+        value={warmestC}
+        take={(value) => setDoubt({ warmestC: value })}
+      />
       {design.loops.map(({ id, name }) => (
         <LengthField
           key={id}
-          label={`${name ?? id} ±`}
+          label={doubtWords.loop(name ?? id)}
           lengthMm={own?.get(id) ?? loopMm}
           derived={own?.get(id) === undefined}
           digits={2}
@@ -134,7 +143,7 @@ function TemperatureField({ label, value, take }: TemperatureFieldProps): ReactN
       width={6}
       units={['°C', 'C']}
       unit="°C"
-      help="Empty: the temperature of the air in the strip."
+      help={doubtWords.temperatureHelp}
       clear={() => take(null)}
       take={(temperatureC) => {
         take(Math.min(Math.max(temperatureC, -40), 80))
@@ -158,15 +167,15 @@ function BandTable({
   const known = new Set(routes.map(({ name }) => name))
   return (
     <table className="figures bandTable">
-      <caption className="unseen">Where each fingering may come to lie, cents</caption>
+      <caption className="unseen">{doubtWords.caption}</caption>
       <thead>
         <tr>
-          <th scope="col">fingering</th>
+          <th scope="col">{doubtWords.columns.fingering}</th>
           <th scope="col">
-            worst case <i>cents</i>
+            {doubtWords.columns.worstCase} <i>{doubtWords.cents}</i>
           </th>
           <th scope="col">
-            root-sum-square <i>cents</i>
+            {doubtWords.columns.rootSumSquare} <i>{doubtWords.cents}</i>
           </th>
         </tr>
       </thead>
@@ -196,7 +205,7 @@ function BandCell({
   const outside = band.lowestCents < -within || band.highestCents > within
   return (
     <td className={outside ? 'hot' : undefined}>
-      {signedCents(band.lowestCents)} <i>to</i> {signedCents(band.highestCents)}
+      {signedCents(band.lowestCents)} <i>{doubtWords.to}</i> {signedCents(band.highestCents)}
     </td>
   )
 }

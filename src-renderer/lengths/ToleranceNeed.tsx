@@ -11,6 +11,7 @@ import { NumberField } from '../fields/NumberField.tsx'
 import type { DerivedDesign } from '../state/derived.ts'
 import { setDoubt, useLengths } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
+import { doubtWords } from '../words/lengthsDoubt.ts'
 import { designedRoutes, madeWithin, temperatureEffect, useDoubt } from './doubt.ts'
 import { fingeringWords } from './shownFingerings.ts'
 
@@ -34,12 +35,13 @@ export function ToleranceNeed({ derived, routes }: ToleranceNeedProps): ReactNod
     loopsMm: Object.fromEntries(derived.design.loops.map(({ id }) => [id, 1])),
   })
   const asGiven = need(given)
-  const size = (share: number): string => `±${lengthText(share, unit, unit === 'mm' ? 2 : 4)} on every part`
-  const part = (share: number): string => `${plainFigure(share, 2)} times the tolerances above`
+  const size = (share: number): string =>
+    doubtWords.onEveryPart(lengthText(share, unit, unit === 'mm' ? 2 : 4))
+  const part = (share: number): string => doubtWords.timesAbove(plainFigure(share, 2))
   return (
     <div className="need">
       <NumberField
-        label="To keep every counted fingering within ±"
+        label={doubtWords.keepWithin}
         value={withinCents}
         digits={1}
         atLeast={0.1}
@@ -49,14 +51,14 @@ export function ToleranceNeed({ derived, routes }: ToleranceNeedProps): ReactNod
         units={['cents']}
         unit="cents"
         take={(cents) => {
-          if (cents < 0.1) return `found ${plainFigure(cents, 1)} cents, expected at least 0.1 cents.`
+          if (cents < 0.1) return doubtWords.refusedWithin(plainFigure(cents, 1))
           setDoubt({ withinCents: cents })
           return null
         }}
       />
       <ul>
-        <li>{needWords('Worst case', alike.worstCase, size, asGiven.worstCase, part)}</li>
-        <li>{needWords('Root-sum-square', alike.rootSumSquare, size, asGiven.rootSumSquare, part)}</li>
+        <li>{needWords(doubtWords.worstCase, alike.worstCase, size, asGiven.worstCase, part)}</li>
+        <li>{needWords(doubtWords.rootSumSquare, alike.rootSumSquare, size, asGiven.rootSumSquare, part)}</li>
       </ul>
     </div>
   )
@@ -69,10 +71,10 @@ function needWords(
   asGiven: ToleranceNeeded,
   part: (share: number) => string,
 ): string {
-  if (alike.kind === 'unlimited') return `${name}: any tolerance will do.`
+  if (alike.kind === 'unlimited') return doubtWords.any(name)
   if (alike.kind === 'none') {
-    return `${name}: none will do. Even with exact parts ${fingeringWords(alike.fingering)} is ${plainFigure(alike.outsideByCents, 1)} cents outside.`
+    return doubtWords.none(name, fingeringWords(alike.fingering), plainFigure(alike.outsideByCents, 1))
   }
-  const given = asGiven.kind === 'found' ? `, or ${part(asGiven.shareOfGiven)}` : ''
-  return `${name}: ${size(alike.shareOfGiven)}${given}; ${fingeringWords(alike.fingering)} sets it.`
+  const given = asGiven.kind === 'found' ? part(asGiven.shareOfGiven) : null
+  return doubtWords.needed(name, size(alike.shareOfGiven), given, fingeringWords(alike.fingering))
 }
