@@ -10,6 +10,7 @@ import { choose, mainSlideId, setMoved, useLengths } from '../state/lengthsStore
 import { useSettings } from '../state/settings.ts'
 import { movementsTable } from '../tables/lengthsTables.ts'
 import { TableOut } from '../tables/TableOut.tsx'
+import { playedWords } from '../words/lengthsSlides.ts'
 import { titles } from '../words/tableHeadings.ts'
 import { signedLength } from './ChangeCells.tsx'
 import { Fold } from './Fold.tsx'
@@ -28,7 +29,7 @@ interface PlayedSlidesProps {
 /** Slides moved while playing: which, how far each fingering needs them, and a chart of it for the wall. */
 export function PlayedSlides(props: PlayedSlidesProps): ReactNode {
   return (
-    <Fold title="Slides moved while playing" hint="how far each fingering wants them out, and a wall chart">
+    <Fold title={playedWords.title} hint={playedWords.hint}>
       {() => <PlayedSlidesContent {...props} />}
     </Fold>
   )
@@ -50,14 +51,14 @@ function PlayedSlidesContent(props: PlayedSlidesProps): ReactNode {
             checked={reachCounts}
             onChange={(event) => choose({ reachCounts: event.target.checked })}
           />
-          Count what they reach as reached when lengths are found
+          {playedWords.countReach}
         </label>
         <button type="button" disabled={moved.length === 0} onClick={() => setHanging(true)}>
-          Wall chart…
+          {playedWords.wallChart}
         </button>
       </div>
       {moved.length === 0 ? (
-        <p className="soft">Tick a slide that is moved while playing and give it its travel.</p>
+        <p className="soft">{playedWords.none}</p>
       ) : (
         <>
           <TableOut
@@ -114,7 +115,7 @@ function SlideChoices({ derived, slides }: PlayedSlidesProps): ReactNode {
             {slideName(derived, id)}
           </label>
           <LengthField
-            label="travel"
+            label={playedWords.travel}
             lengthMm={slideOf.get(id)?.travelMm ?? null}
             stepMm={1}
             width={6}
@@ -129,12 +130,8 @@ function SlideChoices({ derived, slides }: PlayedSlidesProps): ReactNode {
 
 function SlideOut({ slide }: { readonly slide: MovableSlide | undefined }): ReactNode {
   const unit = useSettings((settings) => settings.unit)
-  if (slide === undefined) return <span className="soft">no travel given</span>
-  return (
-    <span className="soft">
-      now {signedLength(slide.outMm, unit)} {unit} out
-    </span>
-  )
+  if (slide === undefined) return <span className="soft">{playedWords.noTravel}</span>
+  return <span className="soft">{playedWords.nowOut(`${signedLength(slide.outMm, unit)} ${unit}`)}</span>
 }
 
 function MovementTable({
@@ -146,21 +143,21 @@ function MovementTable({
   const byName = new Map(movements.map((movement) => [movement.name, movement]))
   return (
     <table className="figures movementTable">
-      <caption className="unseen">Movement of the slides for each fingering</caption>
+      <caption className="unseen">{playedWords.caption}</caption>
       <thead>
         <tr>
-          <th scope="col">fingering</th>
+          <th scope="col">{playedWords.columns.fingering}</th>
           <th scope="col">
-            error <i>cents</i>
+            {playedWords.columns.error} <i>{playedWords.cents}</i>
           </th>
           <th scope="col">
-            slide wanted out <i>{unit}</i>
+            {playedWords.columns.wantedOut} <i>{unit}</i>
           </th>
           <th scope="col" className="wide">
-            moved
+            {playedWords.columns.moved}
           </th>
           <th scope="col">
-            left <i>cents</i>
+            {playedWords.columns.left} <i>{playedWords.cents}</i>
           </th>
         </tr>
       </thead>

@@ -7,6 +7,7 @@ import { Dialog } from '../dialogs/Dialog.tsx'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
+import { wallWords } from '../words/lengthsSlides.ts'
 import { fingeringWords } from './shownFingerings.ts'
 import { slideName } from './slideName.ts'
 
@@ -26,7 +27,7 @@ export function WallChart({ derived, movements, ofProposal, onClose }: WallChart
     const root = document.documentElement
     root.dataset.print = 'wallChart'
     try {
-      const name = `${derived.design.name}, slides`
+      const name = wallWords.fileName(derived.design.name)
       const answer = await bridge.print({ to, paper: 'A4', landscape: true, name })
       setTrouble(answer.kind === 'failed' ? answer.message : null)
     } finally {
@@ -35,8 +36,8 @@ export function WallChart({ derived, movements, ofProposal, onClose }: WallChart
   }
   const sheet = <WallSheet derived={derived} rows={rows} />
   return (
-    <Dialog title="Wall chart" onClose={onClose} wide>
-      {ofProposal ? <p className="soft">For the proposed lengths, not the present ones.</p> : null}
+    <Dialog title={wallWords.title} onClose={onClose} wide>
+      {ofProposal ? <p className="soft">{wallWords.ofProposal}</p> : null}
       <div className="wallPreview">{sheet}</div>
       {trouble === null ? null : (
         <p className="slip" role="alert">
@@ -45,15 +46,15 @@ export function WallChart({ derived, movements, ofProposal, onClose }: WallChart
       )}
       <div className="buttons">
         <button type="button" className="main" onClick={() => void print('printer')}>
-          Print…
+          {wallWords.print}
         </button>
         {bridge.form === 'desktop' ? (
           <button type="button" onClick={() => void print('pdf')}>
-            Keep as PDF…
+            {wallWords.pdf}
           </button>
         ) : null}
         <button type="button" onClick={onClose}>
-          Close
+          {wallWords.close}
         </button>
       </div>
       {createPortal(<div className="wallPrint">{sheet}</div>, document.body)}
@@ -77,8 +78,8 @@ function WallSheet({
 }): ReactNode {
   return (
     <article className="wallSheet">
-      <h3>{derived.design.name}: slides</h3>
-      {rows.length === 0 ? <p className="wallNone">Every fingering: slides as they are</p> : null}
+      <h3>{wallWords.heading(derived.design.name)}</h3>
+      {rows.length === 0 ? <p className="wallNone">{wallWords.noneMoved}</p> : null}
       <ul>
         {rows.map((row) => (
           <li key={row.name}>
@@ -92,11 +93,11 @@ function WallSheet({
                   </span>
                 ))}
             </span>
-            <i>{Math.abs(row.leftCents) < 1 ? '' : `${signedCents(row.leftCents, 0)} cents left`}</i>
+            <i>{Math.abs(row.leftCents) < 1 ? '' : wallWords.left(signedCents(row.leftCents, 0))}</i>
           </li>
         ))}
       </ul>
-      {rows.length === 0 ? null : <p>Every other fingering: slides as they are.</p>}
+      {rows.length === 0 ? null : <p>{wallWords.othersNotMoved}</p>}
     </article>
   )
 }
@@ -108,7 +109,7 @@ function WallLength({ outMm }: { readonly outMm: number }): ReactNode {
   const figure = unit === 'mm' ? plainFigure(size, 0) : plainFigure(size / 25.4, 2)
   return (
     <>
-      {outMm > 0 ? 'out' : 'in'} <strong>{figure}</strong> {unit}
+      {outMm > 0 ? wallWords.out : wallWords.in} <strong>{figure}</strong> {unit}
     </>
   )
 }
