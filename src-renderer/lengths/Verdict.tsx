@@ -10,6 +10,7 @@ import { useLengths } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
 import { endBurst } from '../state/workbookStore.ts'
 import { aimWords } from '../words/lengthsAim.ts'
+import { verdictWords } from '../words/lengthsVerdict.ts'
 import type { Reached } from './played.ts'
 import { loopName } from './refusalWords.ts'
 import { fingeringWords } from './shownFingerings.ts'
@@ -39,10 +40,10 @@ export function Verdict({ derived, now, waiting, proposal, words }: VerdictProps
         </p>
       ))}
       {proposal === null ? null : <Holding derived={derived} proposal={proposal} />}
-      {stands ? <p className="soft">The design stands at these lengths.</p> : null}
+      {stands ? <p className="soft">{verdictWords.stands}</p> : null}
       {refused === null ? null : (
         <p className="slip" role="alert">
-          These lengths were not taken: {refused}
+          {verdictWords.notTaken(refused)}
         </p>
       )}
       <div className="buttons">
@@ -52,11 +53,11 @@ export function Verdict({ derived, now, waiting, proposal, words }: VerdictProps
           disabled={proposal === null || stands}
           onClick={() => setRefused(proposal === null ? null : take(derived, proposal))}
         >
-          Take these lengths
+          {verdictWords.take}
         </button>
         {left ? (
           <button type="button" onClick={() => useLengths.setState({ left: false })}>
-            Show the proposal again
+            {verdictWords.showAgain}
           </button>
         ) : (
           <button
@@ -64,7 +65,7 @@ export function Verdict({ derived, now, waiting, proposal, words }: VerdictProps
             disabled={proposal === null}
             onClick={() => useLengths.setState({ left: true, walkedTo: null })}
           >
-            Leave
+            {verdictWords.leave}
           </button>
         )}
       </div>
@@ -103,28 +104,28 @@ function Figures({
 }): ReactNode {
   return (
     <table className="figures beforeAfter">
-      <caption className="unseen">Errors as it stands and as proposed</caption>
+      <caption className="unseen">{verdictWords.caption}</caption>
       <thead>
         <tr>
           <th scope="col">
-            <i>cents</i>
+            <i>{verdictWords.cents}</i>
           </th>
-          <th scope="col">as it stands</th>
-          <th scope="col">proposed</th>
+          <th scope="col">{verdictWords.asItStands}</th>
+          <th scope="col">{verdictWords.proposed}</th>
         </tr>
       </thead>
       <tbody>
         <tr>
-          <th scope="row">rms</th>
+          <th scope="row">{verdictWords.rms}</th>
           <td>{plainFigure(now.rmsCents, 1)}</td>
           <td>{proposal === null ? '–' : <b>{plainFigure(proposal.lengths.rmsCents, 1)}</b>}</td>
         </tr>
         <tr>
-          <th scope="row">largest</th>
+          <th scope="row">{verdictWords.largest}</th>
           <td>
             {signedCents(now.largestCents)}
             {now.largestAt === null || Math.abs(now.largestCents) < 0.05 ? null : (
-              <i> at {noteWords(now.largestAt, now.largestNote ?? null)}</i>
+              <i> {verdictWords.at(noteWords(now.largestAt, now.largestNote ?? null))}</i>
             )}
           </td>
           <td>{proposal === null ? '–' : <b>{plainFigure(proposal.lengths.largestCents, 1)}</b>}</td>
@@ -149,14 +150,15 @@ function Holding({
     <>
       {named.length === 0 || proposal.lengths.largestCents < 0.05 ? null : (
         <p className="holding">
-          {named.length === 1 ? 'The largest is at ' : 'The largest is held by '}
+          {named.length === 1 ? verdictWords.largestIsAt : verdictWords.largestIsHeldBy}
           {named.slice(0, 8).map((each, i) => (
             <span key={each}>
-              {i === 0 ? '' : ', '}
+              {i === 0 ? '' : verdictWords.comma}
               <span className="unbroken">{each}</span>
             </span>
           ))}
-          {named.length > 8 ? ` and ${named.length - 8} more` : ''}.
+          {named.length > 8 ? verdictWords.andMore(named.length - 8) : ''}
+          {verdictWords.stop}
         </p>
       )}
       {bounds.map((bound) => (
@@ -170,10 +172,10 @@ function Holding({
 
 /** What holds the largest in a row: the row itself, or some of its notes. */
 function holderWords({ name, leftCents, notes }: RowOutcome): readonly string[] {
-  if (notes === undefined) return [`${fingeringWords(name)} (${signedCents(leftCents)})`]
+  if (notes === undefined) return [verdictWords.holder(fingeringWords(name), signedCents(leftCents))]
   return notes
     .filter(({ holdsLargest }) => holdsLargest)
-    .map((note) => `${noteWords(name, note.name)} (${signedCents(note.leftCents)})`)
+    .map((note) => verdictWords.holder(noteWords(name, note.name), signedCents(note.leftCents)))
 }
 
 function noteWords(fingering: string, note: string | null): string {
@@ -182,13 +184,12 @@ function noteWords(fingering: string, note: string | null): string {
 
 /** A bound that holds, and what a millimetre of it is worth. */
 function boundWords(derived: DerivedDesign, bound: HoldingBound, unit: 'mm' | 'in'): string {
-  const name = bound.loop === null ? 'The open note' : loopName(derived, bound.loop)
+  const name = bound.loop === null ? verdictWords.openNote : loopName(derived, bound.loop)
   const called = `${name.charAt(0).toUpperCase()}${name.slice(1)}`
   const end = `${lengthFigure(bound.atMm, unit)} ${unit}`
-  const side = bound.bound === 'lowest' ? 'shorter' : 'longer'
   const gain =
     bound.gainCentsPerMm < 0.0005
-      ? 'nothing would be gained by moving it'
-      : `${plainFigure(bound.gainCentsPerMm, 3)} cents gained for each millimetre ${side}`
-  return `${called} is held at its ${bound.bound} of ${end}: ${gain}.`
+      ? verdictWords.noGain
+      : verdictWords.gain(plainFigure(bound.gainCentsPerMm, 3), bound.bound === 'lowest')
+  return verdictWords.bound(called, bound.bound, end, gain)
 }

@@ -1,6 +1,7 @@
 import type { LengthsAndErrors, NoteOutcome } from '#shared/solve/lengthAnswer.ts'
 import type { BoreInput } from '#shared/workbook/boreInput.ts'
 import type { DerivedDesign } from '../state/derived.ts'
+import { aimWords } from '../words/lengthsAim.ts'
 import { leftByFingering, presentRoutes, proposedRoutes, type Reached, reachedBy } from './played.ts'
 import type { Proposal } from './useProposal.ts'
 import type { Question } from './useQuestion.ts'
@@ -61,5 +62,5 @@ export function modesAimedAt({ targets }: BoreInput): string {
   const modes = targets.filter(({ weight = 1 }) => weight > 0).map(({ mode }) => mode)
   const sorted = modes.toSorted((a, b) => a - b)
   const evenly = sorted.every((mode, i) => mode === sorted[0]! + i)
-  return evenly && sorted.length > 2 ? `${sorted[0]} to ${sorted.at(-1)}` : sorted.join(', ')
+  return evenly && sorted.length > 2 ? aimWords.modesFromTo(sorted[0]!, sorted.at(-1)!) : sorted.join(', ')
 }

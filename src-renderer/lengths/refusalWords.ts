@@ -2,21 +2,17 @@ import type { LengthAnswer } from '#shared/solve/lengthAnswer.ts'
 import type { LengthRefusal } from '#shared/solve/lengthRefusal.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { aimWords } from '../words/lengthsAim.ts'
+import { lengthRefusalWords } from '../words/lengthsVerdict.ts'
 
 /** What an answer has to be told in words: why there are no lengths, or what to know about them. */
 export function answerWords(answer: LengthAnswer, derived: DerivedDesign): readonly string[] {
   if (answer.status === 'refused') return refusalWords(answer.refusals, derived)
   if (answer.status === 'programFailed') {
-    return [`The linear programs gave no answer (${answer.reason}). The least rms may still be had.`]
+    return [lengthRefusalWords.programFailed(answer.reason)]
   }
-  const stopped =
-    'The search ran out of steps: these are the best lengths found, perhaps not the best there are.'
   return [
-    ...(answer.status === 'stopped' ? [stopped] : []),
-    ...answer.undetermined.map(
-      (id) =>
-        `No counted fingering says how long ${loopName(derived, id)} should be: it stays as near as may be.`,
-    ),
+    ...(answer.status === 'stopped' ? [lengthRefusalWords.stopped] : []),
+    ...answer.undetermined.map((id) => lengthRefusalWords.undetermined(loopName(derived, id))),
   ]
 }
 
@@ -29,23 +25,23 @@ function sentence({ kind, path, found, expected }: LengthRefusal, derived: Deriv
   const part = partOf(path, derived)
   switch (kind) {
     case 'nothingFree':
-      return 'Nothing is free. Free a loop, or the open note.'
+      return lengthRefusalWords.nothingFree
     case 'allWeightsZero':
-      return 'Every fingering is left out. Count at least one.'
+      return lengthRefusalWords.allWeightsZero
     case 'boundsContradict':
-      return `The bounds of ${part} contradict each other: found at most ${shortened(found)} mm, expected ${shortened(expected)} mm.`
+      return lengthRefusalWords.boundsContradict(part, shortened(found), shortened(expected))
     case 'tiedInCircle':
-      return `${capital(part)} is tied in a circle. A tie must end at a loop that is free or held.`
+      return lengthRefusalWords.tiedInCircle(capital(part))
     case 'routeVanishes':
-      return `These choices leave ${part} no tube at all: found ${shortened(found)}, expected ${expected}.`
+      return lengthRefusalWords.routeVanishes(part, shortened(found), expected)
     case 'notSounded':
       return aimWords.notSounded(shortened(found), shortened(expected))
     case 'outOfRange':
       return path.endsWith('.reach')
-        ? `The slides' travel is more than the route of ${part} holds: found ${shortened(found)}, expected ${shortened(expected)}.`
-        : `${capital(part)}: found ${shortened(found)}, expected ${shortened(expected)}.`
+        ? lengthRefusalWords.reachOutOfRange(part, shortened(found), shortened(expected))
+        : lengthRefusalWords.other(capital(part), shortened(found), shortened(expected))
     default:
-      return `${capital(part)}: found ${shortened(found)}, expected ${expected}.`
+      return lengthRefusalWords.other(capital(part), shortened(found), expected)
   }
 }
 
@@ -54,13 +50,17 @@ function partOf(path: string, derived: DerivedDesign): string {
   const [, list, index] = /^(loops|rows)\[(\d+)\]/.exec(path) ?? []
   if (list === 'loops') return loopName(derived, derived.design.loops[Number(index)]?.id ?? '')
   if (list === 'rows') return rowName(derived, Number(index))
-  return path.startsWith('open') ? 'the open note' : 'the design'
+  return path.startsWith('open') ? lengthRefusalWords.openNote : lengthRefusalWords.design
 }
 
 /** The problem's rows are the design's fingerings, unless the open one had to be put before them. */
 function rowName({ tables: { fingerings } }: DerivedDesign, index: number): string {
   const name = fingerings.some((each) => each.name === '0') ? fingerings[index]?.name : undefined
-  return name === undefined ? 'a fingering' : name === '0' ? 'the open note' : `fingering ${name}`
+  return name === undefined
+    ? lengthRefusalWords.aFingering
+    : name === '0'
+      ? lengthRefusalWords.openNote
+      : lengthRefusalWords.fingering(name)
 }
 
 /** A loop as it is called on the page. */

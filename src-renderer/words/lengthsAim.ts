@@ -5,6 +5,7 @@ export const aimWords = {
   resonances: 'resonances',
   explained: (modes: string) =>
     `Errors are those of the bore’s modes ${modes}, each against the open route’s; a fingering’s figure is their weighted mean.`,
+  modesFromTo: (first: number, last: number) => `${first} to ${last}`,
   chartTitle: 'Mean error of the modes, by fingering',
   heard: (fingering: string, note: string) => `${fingering}, ${note}`,
   notSounded: (found: string, expected: string) =>
