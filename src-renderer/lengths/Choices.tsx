@@ -3,6 +3,7 @@ import { Segments } from '../fields/Choice.tsx'
 import { BandField } from '../pages/Curves.tsx'
 import type { DerivedDesign } from '../state/derived.ts'
 import { choose, useLengths } from '../state/lengthsStore.ts'
+import { choiceWords } from '../words/lengths.ts'
 import { aimWords } from '../words/lengthsAim.ts'
 
 /** What is to be made least, and whether the open note may move. Only a design with a bore has resonances. */
@@ -25,28 +26,28 @@ export function Choices({ derived }: { readonly derived: DerivedDesign }): React
         />
       )}
       <Segments
-        label="Make least the"
+        label={choiceWords.makeLeast}
         value={objective}
         options={[
-          { value: 'rms', text: 'rms' },
-          { value: 'largest', text: 'largest' },
+          { value: 'rms', text: choiceWords.objectives.rms },
+          { value: 'largest', text: choiceWords.objectives.largest },
         ]}
         take={(value) => choose({ objective: value })}
       />
       <Segments
-        label="Open note"
+        label={choiceWords.openNote}
         value={openFree ? 'free' : 'held'}
         options={[
-          { value: 'held', text: 'held' },
-          { value: 'free', text: 'free' },
+          { value: 'held', text: choiceWords.openNoteMay.held },
+          { value: 'free', text: choiceWords.openNoteMay.free },
         ]}
         take={(value) => choose({ openFree: value === 'free' })}
       />
       {reachCounts ? (
         <span className="soft">
-          what moved slides reach counts as reached
+          {choiceWords.reachCounts}
           <button type="button" className="quiet" onClick={() => choose({ reachCounts: false })}>
-            do not
+            {choiceWords.reachCountsNot}
           </button>
         </span>
       ) : null}

@@ -3,6 +3,7 @@ import { plainFigure } from '#shared/quantity/figures.ts'
 import { usualFingerings } from '#shared/valves/usual.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { choose, useLengths, weigh } from '../state/lengthsStore.ts'
+import { choiceWords } from '../words/lengths.ts'
 import { fingeringWords, shownFingerings } from './shownFingerings.ts'
 
 /** The fingerings as buttons: pressed ones count, and a click leaves one out or takes it in again. */
@@ -13,7 +14,7 @@ export function CountedFingerings({ derived }: { readonly derived: DerivedDesign
   const more = derived.tables.fingerings.length - shown.length
   return (
     <fieldset className="counted">
-      <legend>Fingerings that count</legend>
+      <legend>{choiceWords.counted}</legend>
       {shown.map(({ name }) => {
         const weight = weights.get(name) ?? 1
         const open = name === '0' && !openFree
@@ -24,22 +25,22 @@ export function CountedFingerings({ derived }: { readonly derived: DerivedDesign
             className="chip"
             aria-pressed={weight > 0 && !open}
             disabled={open}
-            aria-label={`Count ${fingeringWords(name)}`}
-            title={open ? 'The open note counts when it is free' : weight > 0 ? 'Leave out' : 'Count again'}
+            aria-label={choiceWords.count(fingeringWords(name))}
+            title={open ? choiceWords.openHeld : weight > 0 ? choiceWords.leaveOut : choiceWords.countAgain}
             onClick={() => weigh(name, weight > 0 ? 0 : 1)}
           >
             {name}
-            {weight > 0 && weight !== 1 && !open ? <i> ×{weightFigure(weight)}</i> : null}
+            {weight > 0 && weight !== 1 && !open ? <i> {choiceWords.times(weightFigure(weight))}</i> : null}
           </button>
         )
       })}
       <span className="quickCounts">
-        {more > 0 ? <span className="soft">and {more} more</span> : null}
+        {more > 0 ? <span className="soft">{choiceWords.more(more)}</span> : null}
         <button type="button" className="quiet" onClick={() => choose({ weights: new Map() })}>
-          all alike
+          {choiceWords.allAlike}
         </button>
         <button type="button" className="quiet" onClick={() => choose({ weights: oneAStep(derived) })}>
-          one a step
+          {choiceWords.oneAStep}
         </button>
       </span>
     </fieldset>

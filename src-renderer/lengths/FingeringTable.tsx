@@ -7,6 +7,7 @@ import { useSettings } from '../state/settings.ts'
 import { select } from '../state/viewStore.ts'
 import { weighedTable } from '../tables/lengthsTables.ts'
 import { TableOut } from '../tables/TableOut.tsx'
+import { weightWords } from '../words/lengths.ts'
 import { titles } from '../words/tableHeadings.ts'
 import { weightFigure } from './CountedFingerings.tsx'
 import { fingeringWords, shownFingerings } from './shownFingerings.ts'
@@ -32,19 +33,19 @@ export function FingeringTable({ derived, present, proposal }: FingeringTablePro
         table={() => weighedTable(derived, weights, present, proposal)}
       />
       <table className="figures fingeringTable">
-        <caption className="unseen">Fingerings of {derived.design.name}: weight and error, cents</caption>
+        <caption className="unseen">{weightWords.caption(derived.design.name)}</caption>
         <thead>
           <tr>
-            <th scope="col">fingering</th>
-            <th scope="col">weight</th>
+            <th scope="col">{weightWords.columns.fingering}</th>
+            <th scope="col">{weightWords.columns.weight}</th>
             <th scope="col">
-              now <i>cents</i>
+              {weightWords.columns.now} <i>{weightWords.cents}</i>
             </th>
             <th scope="col">
-              proposed <i>cents</i>
+              {weightWords.columns.proposed} <i>{weightWords.cents}</i>
             </th>
             <th scope="col" className="wide">
-              part in it
+              {weightWords.columns.part}
             </th>
           </tr>
         </thead>
@@ -102,10 +103,10 @@ const WeightRow = memo(function WeightRow(props: WeightRowProps): ReactNode {
       </th>
       <td>
         {weight === null ? (
-          <span className="soft">held</span>
+          <span className="soft">{weightWords.held}</span>
         ) : (
           <NumberField
-            label={`Weight of ${fingeringWords(name)}`}
+            label={weightWords.weightOf(fingeringWords(name))}
             labelHidden
             value={weight}
             digits={Number.isInteger(weight) ? 0 : 2}
@@ -114,7 +115,7 @@ const WeightRow = memo(function WeightRow(props: WeightRowProps): ReactNode {
             by={1}
             width={5}
             take={(value) => {
-              if (value < 0 || value > 1000) return `found ${weightFigure(value)}, expected 0 to 1000.`
+              if (value < 0 || value > 1000) return weightWords.refused(weightFigure(value))
               weigh(name, value)
               return null
             }}
@@ -124,7 +125,7 @@ const WeightRow = memo(function WeightRow(props: WeightRowProps): ReactNode {
       {cents(nowCents)}
       {cents(proposedCents)}
       <td className="wide">
-        {weight === 0 ? <span className="soft">left out</span> : holds ? 'holds the largest' : ''}
+        {weight === 0 ? <span className="soft">{weightWords.leftOut}</span> : holds ? weightWords.holds : ''}
       </td>
     </tr>
   )

@@ -7,6 +7,7 @@ import type { DerivedDesign } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
 import { useSettings } from '../state/settings.ts'
 import { select, useView } from '../state/viewStore.ts'
+import { proposalWords } from '../words/lengths.ts'
 import { aimWords } from '../words/lengthsAim.ts'
 import { proposedCents } from './present.ts'
 import { shownFingerings } from './shownFingerings.ts'
@@ -54,17 +55,15 @@ export function ProposalChart(props: ProposalChartProps): ReactNode {
       <ErrorChartView model={model} selected={at < 0 ? null : { series: 0, category: at }} onPick={pick} />
       <p className="chartKey">
         <span>
-          <SeriesMark series={derived.series} /> as it stands
+          <SeriesMark series={derived.series} /> {proposalWords.asItStands}
         </span>
         {proposal === null ? null : (
           <span>
-            <SeriesMark series={derived.series + proposedLook} /> proposed
+            <SeriesMark series={derived.series + proposedLook} /> {proposalWords.proposed}
           </span>
         )}
         {shownBand === 'none' ? null : (
-          <span className="soft">
-            shaded: {shownBand === 'worstCase' ? 'worst case' : 'root-sum-square'} of the doubt below
-          </span>
+          <span className="soft">{proposalWords.shadedBy(proposalWords.shaded[shownBand])}</span>
         )}
       </p>
     </>
@@ -91,15 +90,15 @@ function chartOf(
     categories: shown.map(({ name }) => ({ key: name, label: name })),
     bandCents,
     series: [
-      line('as it stands', derived.series, present),
-      ...(proposed === null ? [] : [line('proposed', derived.series + proposedLook, proposed)]),
+      line(proposalWords.asItStands, derived.series, present),
+      ...(proposed === null ? [] : [line(proposalWords.proposed, derived.series + proposedLook, proposed)]),
     ],
   }
 }
 
 function titleOf(question: Question | null, slidesCount: boolean): string {
   if (question !== null && question.bore !== null) return aimWords.chartTitle
-  return slidesCount ? 'What moved slides leave of the error, by fingering' : 'Error by fingering'
+  return slidesCount ? proposalWords.titleWithSlides : proposalWords.title
 }
 
 function withDoubt(

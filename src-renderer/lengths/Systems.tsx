@@ -7,6 +7,7 @@ import { type DerivedDesign, useVisible } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
 import { systemsTable } from '../tables/lengthsTables.ts'
 import { TableOut } from '../tables/TableOut.tsx'
+import { systemsWords } from '../words/lengths.ts'
 import { aimWords } from '../words/lengthsAim.ts'
 import { titles } from '../words/tableHeadings.ts'
 import type { LengthsWork } from '../worker/lengthsWorker.ts'
@@ -20,7 +21,7 @@ import { type Asked, type Question, useQuestions } from './useQuestion.ts'
 /** Every visible design at its best under the same choices, side by side. */
 export function Systems(): ReactNode {
   return (
-    <Fold title="Several systems, each at its best" hint="every visible design under the same choices">
+    <Fold title={systemsWords.title} hint={systemsWords.hint}>
       {() => <SystemTable />}
     </Fold>
   )
@@ -54,17 +55,17 @@ function SystemTable(): ReactNode {
     <>
       <TableOut name={titles.systems} table={() => systemsTable(rows)} />
       <table className="figures systemTable">
-        <caption className="unseen">Visible designs as they stand and each at its best, cents</caption>
+        <caption className="unseen">{systemsWords.caption}</caption>
         <thead>
           <tr>
-            <th scope="col">design</th>
+            <th scope="col">{systemsWords.columns.design}</th>
             <th scope="col">
-              rms now <i>cents</i>
+              {systemsWords.columns.rmsNow} <i>{systemsWords.cents}</i>
             </th>
-            <th scope="col">rms at best</th>
-            <th scope="col">largest now</th>
-            <th scope="col">largest at best</th>
-            <th scope="col">{objective}, times the best</th>
+            <th scope="col">{systemsWords.columns.rmsBest}</th>
+            <th scope="col">{systemsWords.columns.largestNow}</th>
+            <th scope="col">{systemsWords.columns.largestBest}</th>
+            <th scope="col">{systemsWords.columns.times[objective]}</th>
           </tr>
         </thead>
         <tbody>
@@ -74,8 +75,8 @@ function SystemTable(): ReactNode {
         </tbody>
       </table>
       <p className="soft">
-        Weights go by the name of a fingering and hold for every design; a design's own loops are free unless
-        said otherwise.{aim === 'resonances' ? ` ${aimWords.systemsByLengths}` : ''}
+        {systemsWords.note}
+        {aim === 'resonances' ? ` ${aimWords.systemsByLengths}` : ''}
       </p>
       <Beaten rows={rows} figure={figure} objective={objective} />
     </>
@@ -126,7 +127,7 @@ function SystemLine({
       <td>{best === null ? '·' : <b>{plainFigure(best.rmsCents, 1)}</b>}</td>
       <td>
         {now === null ? '·' : signedCents(now.largestCents)}
-        {now?.largestAt == null ? null : <i> at {fingeringWords(now.largestAt)}</i>}
+        {now?.largestAt == null ? null : <i> {systemsWords.at(fingeringWords(now.largestAt))}</i>}
       </td>
       <td>{best === null ? '·' : <b>{plainFigure(best.largestCents, 1)}</b>}</td>
       <td>{timesBest === null ? '·' : plainFigure(timesBest, 1)}</td>
@@ -150,11 +151,10 @@ function Beaten({ rows, figure, objective }: BeatenProps): ReactNode {
     .sort((a, b) => a.cents - b.cents)
   const [first, second] = sorted
   if (first === undefined || second === undefined) return null
-  const error = objective === 'rms' ? 'rms' : 'largest error'
-  const size = first.cents < 0.05 ? 'it can be made exact' : `${plainFigure(first.cents, 1)} cents`
+  const size = first.cents < 0.05 ? systemsWords.exact : systemsWords.inCents(plainFigure(first.cents, 1))
   return (
     <p>
-      At its best <b>{first.name}</b> has the least {error}: {size}.
+      {systemsWords.atItsBest} <b>{first.name}</b> {systemsWords.hasTheLeast[objective](size)}
     </p>
   )
 }

@@ -3,6 +3,7 @@ import { plainFigure } from '#shared/quantity/figures.ts'
 import type { LengthsAndErrors } from '#shared/solve/lengthAnswer.ts'
 import { PictureOut } from '../picture/PictureOut.tsx'
 import { useLengths } from '../state/lengthsStore.ts'
+import { proposalWords } from '../words/lengths.ts'
 
 const size = { width: 270, height: 172, left: 44, right: 14, top: 26, bottom: 36 }
 
@@ -19,9 +20,7 @@ export function TradeCurve({ points, isCurrent }: TradeCurveProps): ReactNode {
   const left = useLengths((state) => state.left)
   if (points.length === 0) return <div className="trade" />
   if (points.length === 1) {
-    return (
-      <p className="trade soft">The least rms has the least largest error too: there is nothing to trade.</p>
-    )
+    return <p className="trade soft">{proposalWords.noTrade}</p>
   }
   const last = points.length - 1
   const at = Math.min(walkedTo ?? (objective === 'rms' ? 0 : last), last)
@@ -43,13 +42,13 @@ export function TradeCurve({ points, isCurrent }: TradeCurveProps): ReactNode {
   const [first, end] = [points[0]!, points[last]!]
   return (
     <div className={isCurrent ? 'trade' : 'trade waiting'}>
-      <h2>Trade of rms against largest</h2>
-      <PictureOut name="Trade of rms against largest">
+      <h2>{proposalWords.trade}</h2>
+      <PictureOut name={proposalWords.trade}>
         <div
           className="walk"
           role="slider"
           tabIndex={0}
-          aria-label="Place between least rms and least largest error"
+          aria-label={proposalWords.tradeLabel}
           aria-disabled={!isCurrent}
           aria-valuemin={0}
           aria-valuemax={last}
@@ -75,10 +74,10 @@ export function TradeCurve({ points, isCurrent }: TradeCurveProps): ReactNode {
               />
             ))}
             <text x={size.left - 6} y="12" className="axisName">
-              largest, cents
+              {proposalWords.largestAxis}
             </text>
             <text x={size.width - size.right} y={size.height - 4} textAnchor="end">
-              rms, cents
+              {proposalWords.rmsAxis}
             </text>
             <text x={size.left - 6} y={places[0]!.y + 4} textAnchor="end">
               {plainFigure(first.largestWeightedCents, 1)}
@@ -95,13 +94,13 @@ export function TradeCurve({ points, isCurrent }: TradeCurveProps): ReactNode {
           </svg>
         </div>
       </PictureOut>
-      <p>{isCurrent ? `${spoken(points[at]!)} cents` : '…'}</p>
+      <p>{isCurrent ? proposalWords.placeCents(spoken(points[at]!)) : proposalWords.tradeWaits}</p>
     </div>
   )
 }
 
 function spoken({ rmsCents, largestWeightedCents }: LengthsAndErrors): string {
-  return `rms ${plainFigure(rmsCents, 1)}, largest ${plainFigure(largestWeightedCents, 1)}`
+  return proposalWords.place(plainFigure(rmsCents, 1), plainFigure(largestWeightedCents, 1))
 }
 
 function placed(points: readonly LengthsAndErrors[]): readonly { readonly x: number; readonly y: number }[] {

@@ -1,6 +1,7 @@
 import type { NamedFingering } from '#shared/valves/fingerings.ts'
 import { usualFingerings } from '#shared/valves/usual.ts'
 import type { DerivedDesign } from '../state/derived.ts'
+import { lengthsNames } from '../words/lengths.ts'
 
 /** More fingerings than this are not listed one by one; the usual ones stand for them. */
 export const mostListed = 256
@@ -14,5 +15,5 @@ export function shownFingerings({ design, tables }: DerivedDesign): readonly Nam
 
 /** A fingering as it is called in a sentence. */
 export function fingeringWords(name: string): string {
-  return name === '0' ? 'open' : name
+  return name === '0' ? lengthsNames.open : name
 }

@@ -4,6 +4,7 @@ import type { LengthAnswer, LengthSolution, LengthsAndErrors } from '#shared/sol
 import type { TradeOff } from '#shared/solve/tradeOff.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
+import { proposalWords } from '../words/lengths.ts'
 import type { LengthsWork, SoundedAnswer } from '../worker/lengthsWorker.ts'
 import { useSettled } from '../worker/useSettled.ts'
 import { useWork, type Worked } from '../worker/useWork.ts'
@@ -69,7 +70,7 @@ export function useProposal(derived: DerivedDesign): Proposing {
   }
   if (solved === null) return { ...base, waiting: question.bore !== null, words: [], ...tradeNow }
   if ('failure' in solved) {
-    return { ...base, words: [`The solver could not be run: ${solved.failure}`], ...noTrade }
+    return { ...base, words: [proposalWords.solverFailed(solved.failure)], ...noTrade }
   }
   const words = answerWords(solved.answer.answer, derived)
   const solution = solutionOf(solved.answer.answer)
