@@ -8,6 +8,7 @@ import { useView } from './state/viewStore.ts'
 import { useWorkbook } from './state/workbookStore.ts'
 import { Header } from './strip/Header.tsx'
 import { Tubing } from './tubing/Tubing.tsx'
+import { pagesWords as words } from './words/pages.ts'
 
 /** The window with a workbook in it: strip, line-up, pages, tubing. */
 export function Workbench(): ReactNode {
@@ -51,7 +52,7 @@ function Pages(): ReactNode {
   }
   return (
     <div className="tabs">
-      <div className="tabList" role="tablist" aria-label="Pages" ref={list}>
+      <div className="tabList" role="tablist" aria-label={words.tabs} ref={list}>
         {pages.map(({ id, name }, i) => (
           <button
             key={id}
@@ -81,10 +82,10 @@ function Pages(): ReactNode {
 function NoDesigns(): ReactNode {
   return (
     <section className="sheet noDesigns">
-      <h1>No designs yet</h1>
-      <p>A design is one instrument with one valve system. Add two or three to compare them.</p>
+      <h1>{words.noDesigns}</h1>
+      <p>{words.noDesignsText}</p>
       <button type="button" className="main" onClick={() => useDialog.setState({ open: 'newDesign' })}>
-        Add a design…
+        {words.addDesign}
       </button>
     </section>
   )

@@ -1,5 +1,6 @@
 import type { Bridge, ExportedFile, OpenAnswer, SaveAnswer, WindowState } from '#shared/bridge/bridge.ts'
 import { fileNameFor } from '#shared/bridge/fileName.ts'
+import { bridgeWords as words } from '../words/bridge.ts'
 import { browserReading } from './browserReading.ts'
 import { browserWriting } from './browserWriting.ts'
 import { fileChanges } from './fileChanges.ts'
@@ -9,7 +10,6 @@ import { printPage } from './paper.ts'
 import { forgetHandles } from './recentHandles.ts'
 import { download } from './transfer.ts'
 import { unsavedGuard } from './unsavedGuard.ts'
-import { words } from './words.ts'
 
 /** The bridge of the browser form, by what the browser itself can do. */
 export function browserBridge(): Bridge {

@@ -1,10 +1,10 @@
 import type { OpenAnswer, RecentWorkbook } from '#shared/bridge/bridge.ts'
+import { bridgeWords as words } from '../words/bridge.ts'
 import { isGone } from './handles.ts'
 import { isPermitted, pickersOf, unlessCancelled, workbookTypes } from './pickers.ts'
 import { readFile } from './readFile.ts'
 import { forgetHandle, recentHandles } from './recentHandles.ts'
 import { chooseUpload } from './transfer.ts'
-import { words } from './words.ts'
 
 /** A file as the browser knows it: with a handle it can be written again, without one only downloaded anew. */
 export interface BrowserFile {

@@ -1,11 +1,11 @@
 import type { FileChange, SaveAnswer } from '#shared/bridge/bridge.ts'
 import { fileNameFor, workbookEnding, workbookLimitBytes } from '#shared/bridge/fileName.ts'
+import { bridgeWords as words } from '../words/bridge.ts'
 import type { BrowserFile } from './browserReading.ts'
 import { isChanged, standingOf, writeHandle } from './handles.ts'
 import { pickersOf, unlessCancelled, workbookTypes } from './pickers.ts'
 import { rememberHandle } from './recentHandles.ts'
 import { download } from './transfer.ts'
-import { words } from './words.ts'
 
 /** Which file is current in the browser, and how the workbook is written to it. */
 export interface BrowserWriting {

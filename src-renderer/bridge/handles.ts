@@ -1,6 +1,6 @@
 import type { SaveAnswer } from '#shared/bridge/bridge.ts'
+import { bridgeWords as words } from '../words/bridge.ts'
 import { isPermitted, isReadable } from './pickers.ts'
-import { words } from './words.ts'
 
 /** Writes through a handle. The browser puts the new content in place only when all of it is written. */
 export async function writeHandle(handle: FileSystemFileHandle, content: Blob): Promise<SaveAnswer> {

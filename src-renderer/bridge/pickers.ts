@@ -1,5 +1,5 @@
 import { workbookEnding } from '#shared/bridge/fileName.ts'
-import { words } from './words.ts'
+import { bridgeWords as words } from '../words/bridge.ts'
 
 /** The parts of the File System Access API that the standard library of types does not know. */
 interface Pickers {

@@ -1,5 +1,5 @@
 import { workbookLimitBytes } from '#shared/bridge/fileName.ts'
-import { words } from './words.ts'
+import { bridgeWords as words } from '../words/bridge.ts'
 
 export type ReadAnswer =
   | { readonly kind: 'read'; readonly text: string }

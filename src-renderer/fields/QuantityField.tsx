@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react'
 import { Mark } from '../help/Mark.tsx'
 import { endBurst } from '../state/workbookStore.ts'
+import { fieldWords } from '../words/fields.ts'
 import type { MarkId } from '../words/marks.ts'
 
 /** What a typed text means, or what is wrong with it. */
@@ -116,7 +117,7 @@ function taken({ read, take, clear, label, shown }: QuantityFieldProps, text: st
     return null
   }
   const typed = read(text)
-  if (!typed.ok) return `${label}: ${typed.message}`
+  if (!typed.ok) return fieldWords.named(label, typed.message)
   const refused = take(typed.value)
-  return refused === null ? null : `${label}: ${refused}`
+  return refused === null ? null : fieldWords.named(label, refused)
 }

@@ -25,6 +25,7 @@ import { type DerivedDesign, useDerived, useSelectedDesign } from '../state/deri
 import { useSettings } from '../state/settings.ts'
 import { selectDesign, toggleHidden, useView } from '../state/viewStore.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
+import { lineUpWords as words } from '../words/lineUp.ts'
 
 /** The designs side by side with the three figures that compare them. */
 export function LineUp(): ReactNode {
@@ -41,8 +42,8 @@ export function LineUp(): ReactNode {
     dragged.current = null
   }, [])
   return (
-    <aside className="left" aria-label="Line-up">
-      <h2 className="withMark">Line-up</h2>
+    <aside className="left" aria-label={words.title}>
+      <h2 className="withMark">{words.title}</h2>
       <Mark id="rms" />
       <ol className="lineUp">
         {all.map((derived, index) => (
@@ -58,7 +59,7 @@ export function LineUp(): ReactNode {
         ))}
       </ol>
       <button type="button" className="add" onClick={() => useDialog.setState({ open: 'newDesign' })}>
-        Add a design…
+        {words.addDesign}
       </button>
     </aside>
   )
@@ -107,11 +108,11 @@ const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
             type="button"
             className="quiet"
             aria-pressed={!hidden}
-            aria-label={`Show the curve of ${design.name}`}
-            title={hidden ? 'Show the curve' : 'Hide the curve'}
+            aria-label={words.showCurveOf(design.name)}
+            title={hidden ? words.showCurve : words.hideCurve}
             onClick={() => toggleHidden(design.id)}
           >
-            {hidden ? 'show' : 'hide'}
+            {hidden ? words.show : words.hide}
           </button>
           <CardActions
             designId={design.id}
@@ -124,7 +125,7 @@ const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
       </div>
       {renaming ? (
         <TextField
-          label="Design name"
+          label={words.designName}
           labelHidden
           autoFocus
           value={design.name}
@@ -140,15 +141,15 @@ const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
           onDoubleClick={() => setRenaming(true)}
           onKeyDown={keys}
         >
-          {design.name === '' ? 'Without a name' : design.name}
+          {design.name === '' ? words.nameless : design.name}
         </button>
       )}
       <dl>
-        <dt>rms</dt>
+        <dt>{words.rms}</dt>
         <dd>{plainFigure(byFingering.rmsCents, 1)}</dd>
-        <dt>largest</dt>
+        <dt>{words.largest}</dt>
         <dd>{signedCents(byFingering.largestCents)}</dd>
-        <dt>tube</dt>
+        <dt>{words.tube}</dt>
         <dd>{unit === 'mm' ? `${plainFigure(tubeMm / 1000, 2)} m` : lengthText(tubeMm, 'in', 1)}</dd>
       </dl>
     </li>
@@ -168,13 +169,13 @@ const CardActions = memo(function CardActions(props: CardActionsProps): ReactNod
   const { designId, name, first, last, onRename } = props
   return (
     <Actions
-      label={`More for ${name}`}
+      label={words.moreFor(name)}
       items={[
-        { text: 'Rename', keys: 'F2', act: onRename },
-        { text: 'Duplicate', act: () => duplicate(designId) },
-        { text: 'Move up', keys: 'Alt+↑', off: first, act: () => run(moveDesign(designId, -1)) },
-        { text: 'Move down', keys: 'Alt+↓', off: last, act: () => run(moveDesign(designId, 1)) },
-        { text: 'Delete', keys: 'Del', act: () => run(removeDesign(designId)) },
+        { text: words.rename, keys: 'F2', act: onRename },
+        { text: words.duplicate, act: () => duplicate(designId) },
+        { text: words.moveUp, keys: 'Alt+↑', off: first, act: () => run(moveDesign(designId, -1)) },
+        { text: words.moveDown, keys: 'Alt+↓', off: last, act: () => run(moveDesign(designId, 1)) },
+        { text: words.remove, keys: 'Del', act: () => run(removeDesign(designId)) },
       ]}
     />
   )

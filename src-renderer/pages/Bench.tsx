@@ -5,6 +5,7 @@ import { OnePiecePage } from '../bench/onePiece/OnePiecePage.tsx'
 import { PitchPage } from '../bench/pitch/PitchPage.tsx'
 import { ReadingsPage } from '../bench/readings/ReadingsPage.tsx'
 import { SlidePage } from '../bench/slide/SlidePage.tsx'
+import { pageNames } from '../words/pages.ts'
 
 const parts: Readonly<Record<BenchPart, () => ReactNode>> = {
   slides: SlidePage,
@@ -18,7 +19,7 @@ export function Bench(): ReactNode {
   const part = useBench((state) => state.part)
   const Part = parts[part]
   return (
-    <section className="sheet benchPage" aria-label="Bench">
+    <section className="sheet benchPage" aria-label={pageNames.bench}>
       <JobIndex />
       <div className="jobPlace">
         <Part />

@@ -17,6 +17,7 @@ import { Verdict } from '../lengths/Verdict.tsx'
 import { type DerivedDesign, useSelectedDesign } from '../state/derived.ts'
 import { useLengths } from '../state/lengthsStore.ts'
 import { aimWords } from '../words/lengthsAim.ts'
+import { lengthsPageWords, pageNames } from '../words/pages.ts'
 
 /** Lengths found for the selected design: what is asked, what is proposed, and how exactly it must be made. */
 export function Lengths(): ReactNode {
@@ -38,11 +39,11 @@ function LengthsOf({ derived }: { readonly derived: DerivedDesign }): ReactNode 
   const bands = useMemo(() => bandsOf(derived, routes, doubt), [derived, routes, doubt])
   const slides = useMemo(() => movedSlides(derived, moved), [derived, moved])
   return (
-    <section className="sheet lengths" aria-label="Lengths">
+    <section className="sheet lengths" aria-label={pageNames.lengths}>
       <div className="caption">
-        <h1>Lengths</h1>
+        <h1>{lengthsPageWords.title}</h1>
         <Mark id="fit" />
-        <span className="soft captionOf">found for {derived.design.name}</span>
+        <span className="soft captionOf">{lengthsPageWords.foundFor(derived.design.name)}</span>
       </div>
       <Choices derived={derived} />
       <CountedFingerings derived={derived} />

@@ -1,5 +1,6 @@
 import { type ComponentType, lazy } from 'react'
 import type { Page } from '../state/viewStore.ts'
+import { pageNames } from '../words/pages.ts'
 import { Curves } from './Curves.tsx'
 
 // Pages that are not looked at first arrive when they are asked for, and their style sheets with them.
@@ -12,11 +13,11 @@ const Pictures = lazy(() => import('./Pictures.tsx').then(({ Pictures: page }) =
 
 /** The pages of the middle, in the order of their tabs. */
 export const pages: readonly { readonly id: Page; readonly name: string; readonly page: ComponentType }[] = [
-  { id: 'curves', name: 'Curves', page: Curves },
-  { id: 'fingerings', name: 'Fingerings', page: Fingerings },
-  { id: 'lengths', name: 'Lengths', page: Lengths },
-  { id: 'compare', name: 'Compare', page: Compare },
-  { id: 'bore', name: 'Bore', page: Bore },
-  { id: 'bench', name: 'Bench', page: Bench },
-  { id: 'pictures', name: 'Pictures', page: Pictures },
+  { id: 'curves', name: pageNames.curves, page: Curves },
+  { id: 'fingerings', name: pageNames.fingerings, page: Fingerings },
+  { id: 'lengths', name: pageNames.lengths, page: Lengths },
+  { id: 'compare', name: pageNames.compare, page: Compare },
+  { id: 'bore', name: pageNames.bore, page: Bore },
+  { id: 'bench', name: pageNames.bench, page: Bench },
+  { id: 'pictures', name: pageNames.pictures, page: Pictures },
 ]

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { startWords } from '../words/help.ts'
+import { startWords } from '../words/start.ts'
 import { FirstStepList } from './FirstStepList.tsx'
 import { useFirstRun } from './firstStepStore.ts'
 

@@ -5,6 +5,7 @@ import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { LeftWork } from '../keeping/LeftWork.tsx'
 import { openByDialog, openRecent } from '../state/fileActions.ts'
+import { startWords as words } from '../words/start.ts'
 import { FirstSteps } from './FirstSteps.tsx'
 import { openExample } from './readExample.ts'
 
@@ -13,32 +14,29 @@ export function StartPage(): ReactNode {
   return (
     <main className="start">
       <div className="startSheet">
-        <h1>Ferrule</h1>
-        <p className="lead">
-          Valve tubing for brass instruments: how far every fingering and note is out, and the tube that would
-          put it right.
-        </p>
+        <h1>{words.program}</h1>
+        <p className="lead">{words.lead}</p>
         <LeftWork />
         <FirstSteps />
         <div className="startColumns">
           <section aria-labelledby="begin">
-            <h2 id="begin">Begin</h2>
+            <h2 id="begin">{words.begin}</h2>
             <button
               type="button"
               className="main"
               onClick={() => useDialog.setState({ open: 'newWorkbook' })}
             >
-              New workbook…
+              {words.newWorkbook}
             </button>
-            <p className="soft">Choose a valve system, a key and a length; the loops are filled in.</p>
+            <p className="soft">{words.newHint}</p>
             <button type="button" onClick={openByDialog}>
-              Open a workbook…
+              {words.open}
             </button>
-            <p className="soft">Or drop a .ferrule file on the window.</p>
+            <p className="soft">{words.openHint}</p>
             <Recent />
           </section>
           <section aria-labelledby="examples">
-            <h2 id="examples">Examples from Saltmarsh Lane</h2>
+            <h2 id="examples">{words.examples}</h2>
             <ul className="examples">
               {examples.map((example) => (
                 <li key={example.id}>
@@ -64,7 +62,7 @@ function Recent(): ReactNode {
   if (recent.length === 0) return null
   return (
     <>
-      <h2>Lately</h2>
+      <h2>{words.lately}</h2>
       <ul className="recent">
         {recent.map(({ id, name, place }) => (
           <li key={id}>

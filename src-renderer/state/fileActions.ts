@@ -6,6 +6,7 @@ import { mostBytes, openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { bridge } from '../bridge/bridge.ts'
+import { filesWords as words } from '../words/files.ts'
 import { keepingWords } from '../words/keeping.ts'
 import { forgetLengths } from './lengthsStore.ts'
 import { useView } from './viewStore.ts'
@@ -114,7 +115,7 @@ export function openRecent(id: string): void {
 export async function takeAnswer(answer: OpenAnswer): Promise<void> {
   if (answer.kind === 'cancelled') return
   if (answer.kind === 'failed') {
-    useFile.setState({ trouble: { title: 'The file could not be read', message: answer.message } })
+    useFile.setState({ trouble: { title: words.notRead, message: answer.message } })
     return
   }
   const workbook = accepted(answer.name, answer.text)
@@ -133,7 +134,7 @@ export async function takeDropped(file: File): Promise<void> {
 }
 
 function tooLargeMessage(file: File): string {
-  return `${file.name}: found ${(file.size / 1024 ** 2).toFixed(1)} MB, expected at most 20 MB.`
+  return words.tooLarge(file.name, (file.size / 1024 ** 2).toFixed(1))
 }
 
 /** The workbook that a text holds; `null`, and the reason said, when it holds none. */
@@ -143,7 +144,7 @@ function accepted(name: string, text: string): Workbook | null {
 }
 
 function refuse(name: string, message: string): null {
-  useFile.setState({ trouble: { title: `${name} was not opened`, message } })
+  useFile.setState({ trouble: { title: words.notOpened(name), message } })
   return null
 }
 
@@ -171,7 +172,7 @@ async function write(
   }
   if (answer.kind === 'failed') {
     const { message } = answer
-    useFile.setState({ trouble: { title: 'The workbook was not saved', message, canSaveElsewhere: true } })
+    useFile.setState({ trouble: { title: words.notSaved, message, canSaveElsewhere: true } })
   }
   return false
 }

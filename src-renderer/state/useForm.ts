@@ -3,6 +3,7 @@ import type { MenuCommand } from '#shared/bridge/bridge.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { useKeeping } from '../keeping/useKeeping.ts'
+import { filesWords } from '../words/files.ts'
 import { openByDialog, save, saveAs, takeAnswer, useDirty, useFile, whenKept } from './fileActions.ts'
 import { useHistory } from './history.ts'
 import { redo, undo, useWorkbook } from './workbookStore.ts'
@@ -34,7 +35,7 @@ function print(to: 'printer' | 'pdf'): void {
 }
 
 function nameOfWorkbook(): string {
-  return useWorkbook.getState().workbook?.name ?? 'Ferrule'
+  return useWorkbook.getState().workbook?.name ?? filesWords.program
 }
 
 /** Joins the window to the form it runs in: menus, files that arrive, title and dirty mark, kept work. */

@@ -17,8 +17,8 @@ import {
 } from '../state/fileActions.ts'
 import { useHistory } from '../state/history.ts'
 import { redo, undo, useWorkbook } from '../state/workbookStore.ts'
-import { findWords } from '../words/find.ts'
 import { reportWords } from '../words/report.ts'
+import { stripWords as words } from '../words/strip.ts'
 import { Targets } from './Targets.tsx'
 
 /** The strip on top: the workbook's name and state, the targets, undo and redo. */
@@ -43,18 +43,18 @@ const mainKey = onMac ? '⌘' : 'Ctrl+'
 function FileMenu(): ReactNode {
   return (
     <Actions
-      label="File"
-      text="File ▾"
+      label={words.file}
+      text={words.fileShown}
       items={[
-        { text: 'New workbook…', act: () => whenKept(() => useDialog.setState({ open: 'newWorkbook' })) },
-        { text: 'Open…', keys: `${mainKey}O`, act: openByDialog },
-        { text: 'Start page', act: () => whenKept(() => startWorkbook(null)) },
-        { text: 'Save', keys: `${mainKey}S`, act: () => void save() },
-        { text: 'Save as…', keys: `${mainKey}Shift+S`, act: () => void saveAs() },
+        { text: words.newWorkbook, act: () => whenKept(() => useDialog.setState({ open: 'newWorkbook' })) },
+        { text: words.open, keys: `${mainKey}O`, act: openByDialog },
+        { text: words.startPage, act: () => whenKept(() => startWorkbook(null)) },
+        { text: words.save, keys: `${mainKey}S`, act: () => void save() },
+        { text: words.saveAs, keys: `${mainKey}Shift+S`, act: () => void saveAs() },
         { text: reportWords.open, act: () => useDialog.setState({ open: 'report' }) },
-        { text: 'Find…', keys: `${mainKey}K`, act: () => useDialog.setState({ open: 'find' }) },
-        { text: 'Settings…', act: () => useDialog.setState({ open: 'settings' }) },
-        { text: 'Help', keys: 'F1', act: () => useDialog.setState({ open: 'help' }) },
+        { text: words.find, keys: `${mainKey}K`, act: () => useDialog.setState({ open: 'find' }) },
+        { text: words.settings, act: () => useDialog.setState({ open: 'settings' }) },
+        { text: words.help, keys: 'F1', act: () => useDialog.setState({ open: 'help' }) },
       ]}
     />
   )
@@ -68,7 +68,7 @@ function WorkbookName(): ReactNode {
   if (renaming) {
     return (
       <TextField
-        label="Workbook name"
+        label={words.workbookName}
         labelHidden
         autoFocus
         className="workbookName"
@@ -82,12 +82,12 @@ function WorkbookName(): ReactNode {
     <button
       type="button"
       className="workbookName"
-      title={`${fileName ?? 'No file yet'}${dirty ? ', not saved' : ''}. Click to rename.`}
+      title={words.nameHelp(fileName, dirty)}
       onClick={() => setRenaming(true)}
     >
-      <span>{name === '' ? 'Without a name' : name}</span>
+      <span>{name === '' ? words.nameless : name}</span>
       {dirty ? (
-        <span className="dirty" role="img" aria-label="not saved">
+        <span className="dirty" role="img" aria-label={words.notSaved}>
           ●
         </span>
       ) : null}
@@ -105,7 +105,7 @@ function HistoryButtons(): ReactNode {
         title={`${mainKey}K`}
         onClick={() => useDialog.setState({ open: 'find' })}
       >
-        {findWords.button}
+        {words.find}
       </button>
       <button
         type="button"
@@ -114,7 +114,7 @@ function HistoryButtons(): ReactNode {
         title={`${mainKey}Z`}
         onClick={undo}
       >
-        Undo{undoName === null ? '' : ` “${undoName}”`}
+        {words.undo(undoName)}
       </button>
       <button
         type="button"
@@ -123,7 +123,7 @@ function HistoryButtons(): ReactNode {
         title={`${mainKey}Shift+Z`}
         onClick={redo}
       >
-        Redo{redoName === null ? '' : ` “${redoName}”`}
+        {words.redo(redoName)}
       </button>
     </div>
   )

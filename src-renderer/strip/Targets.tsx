@@ -15,6 +15,7 @@ import { Mark } from '../help/Mark.tsx'
 import { useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
+import { targetWords as words } from '../words/strip.ts'
 
 const pitchStandards = [440, 442, 443, 452.5, 435, 430, 415]
 
@@ -24,12 +25,12 @@ export function Targets(): ReactNode {
   const air = useWorkbook((state) => state.workbook?.air)
   if (reference === undefined || air === undefined) return null
   return (
-    <section className="targets" aria-label="Targets">
+    <section className="targets" aria-label={words.targets}>
       <PitchChoice a4Hz={reference.a4Hz} />
       <TemperamentChoice temperament={reference.temperament} />
       <span className="together">
         <button type="button" className="plainButton" onClick={() => useDialog.setState({ open: 'air' })}>
-          <span className="soft">air</span> {airText(air)}
+          <span className="soft">{words.air}</span> {airText(air)}
         </button>
         <Mark id="air" />
       </span>
@@ -42,7 +43,7 @@ function PitchChoice({ a4Hz }: { readonly a4Hz: number }): ReactNode {
   return (
     <span className="together">
       <NumberField
-        label="A4"
+        label={words.a4}
         mark="a4"
         value={a4Hz}
         digits={1}
@@ -52,14 +53,14 @@ function PitchChoice({ a4Hz }: { readonly a4Hz: number }): ReactNode {
         unit="Hz"
         by={0.5}
         width={6}
-        help="Frequency of A4. Standards in use are at hand in the list."
+        help={words.a4Help}
         take={(value) => tryRun(setA4(value))}
       />
       <Actions
-        label="Pitch standards"
+        label={words.standards}
         text="▾"
         items={pitchStandards.map((hz) => ({
-          text: `${plainFigure(hz, hz % 1 === 0 ? 0 : 1)} Hz`,
+          text: words.standard(plainFigure(hz, hz % 1 === 0 ? 0 : 1)),
           keys: hz === 440 ? '' : signedCents(centsFrom440(hz)),
           act: () => run(setA4(hz)),
         }))}
@@ -69,19 +70,20 @@ function PitchChoice({ a4Hz }: { readonly a4Hz: number }): ReactNode {
 }
 
 function airText(air: WorkbookAir): string {
-  const played =
-    air.playingTemperatureC === undefined ? '' : `, played at ${plainFigure(air.playingTemperatureC, 1)} °C`
+  const { playingTemperatureC } = air
+  const played = playingTemperatureC === undefined ? null : plainFigure(playingTemperatureC, 1)
   const digits = Number.isInteger(air.temperatureC) ? 0 : 1
-  return `${plainFigure(air.temperatureC, digits)} °C, ${plainFigure(100 * air.relativeHumidity, 0)} %${played}`
+  return words.airOf(
+    plainFigure(air.temperatureC, digits),
+    plainFigure(100 * air.relativeHumidity, 0),
+    played,
+  )
 }
 
-const kinds = [
-  { value: 'equal', text: 'equal' },
-  { value: 'just', text: 'just' },
-  { value: 'pythagorean', text: 'Pythagorean' },
-  { value: 'meantone', text: 'mean-tone' },
-  { value: 'custom', text: 'typed in' },
-] as const
+const kinds = (['equal', 'just', 'pythagorean', 'meantone', 'custom'] as const).map((value) => ({
+  value,
+  text: words.temperaments[value],
+}))
 
 const TemperamentChoice = memo(function TemperamentChoice({
   temperament,
@@ -93,7 +95,7 @@ const TemperamentChoice = memo(function TemperamentChoice({
   return (
     <span className="together">
       <Choice
-        label="temperament"
+        label={words.temperament}
         mark="temperament"
         value={temperament.kind}
         options={kinds}
@@ -111,12 +113,12 @@ const TemperamentChoice = memo(function TemperamentChoice({
           className="plainButton"
           onClick={() => useDialog.setState({ open: 'temperament' })}
         >
-          edit…
+          {words.edit}
         </button>
       ) : null}
       {'key' in temperament ? (
         <Choice
-          label="on"
+          label={words.on}
           value={key}
           options={keyOptions(spelling, key)}
           take={(next) => run(setTemperament({ ...temperament, key: next }))}
@@ -164,26 +166,29 @@ const MainSlideChoice = memo(function MainSlideChoice(props: MainSlideChoiceProp
   return (
     <span className="together">
       <Choice
-        label="main slide"
+        label={words.mainSlide}
         mark="mainSlide"
         value={tuning.kind === 'none' ? 'none' : String(tuning.harmonic)}
         options={[
-          { value: 'none', text: 'as drawn' },
-          ...numbers.map((harmonic) => ({ value: String(harmonic), text: `tuned on open ${harmonic}` })),
+          { value: 'none', text: words.asDrawn },
+          ...numbers.map((harmonic) => ({ value: String(harmonic), text: words.tunedOn(harmonic) })),
         ]}
         take={(value) => run(setTuning(tuningOf(value)))}
       />
       {midi === null ? null : (
-        <span className="soft" title="Movement of the main slide, not tube">
+        <span className="soft" title={words.movementHelp}>
           {noteName(midi, spelling)}
-          {Math.abs(movementMm) < 0.05
-            ? ''
-            : `, ${movementMm < 0 ? 'in' : 'out'} ${plainFigure(Math.abs(movementMm), 1)} mm`}
+          {movementText(movementMm)}
         </span>
       )}
     </span>
   )
 })
+
+function movementText(movementMm: number): string {
+  if (Math.abs(movementMm) < 0.05) return ''
+  return (movementMm < 0 ? words.slideIn : words.slideOut)(plainFigure(Math.abs(movementMm), 1))
+}
 
 function tuningOf(value: string): Tuning {
   return value === 'none' ? { kind: 'none' } : { kind: 'open', harmonic: Number(value) }

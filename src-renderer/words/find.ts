@@ -1,6 +1,5 @@
 /** Everything that looking for something says. */
 export const findWords = {
-  button: 'Find…',
   title: 'Find',
   label: 'Field, design, note, fingering, command, word',
   placeholder: 'a4 · third · 1-3 · E♭3 · save as · compensating',

@@ -39,8 +39,17 @@ export const firstSteps = [
 
 export type FirstStep = (typeof firstSteps)[number]['id']
 
-export const startWords = {
-  firstSteps: 'A result within a minute',
-  putAway: 'Put these away',
-  guideDone: 'Understood',
-} as const
+/** What the keys do, by what they are pressed in; `main` is what stands before a letter: `Ctrl+` or `⌘`. */
+export const helpKeys = (main: string): readonly (readonly [keys: string, act: string])[] => [
+  [`${main}K`, 'find anything: fields, designs, notes, commands, words'],
+  [`${main}S, ${main}Shift+S`, 'save, save as'],
+  [`${main}O`, 'open'],
+  [`${main}Z, ${main}Shift+Z`, 'undo, redo'],
+  ['← → ↑ ↓ in a chart', 'read the values; Enter shows the account'],
+  ['← → on a loop’s bow', 'half a millimetre of tube; with Shift 5 mm, Page keys 10 mm'],
+  ['↑ ↓ in a field', 'a step up or down; with Shift ten'],
+  ['Alt+↑ ↓ on a design', 'move it in the line-up; F2 renames, Del deletes'],
+  ['1 to 9, 0 beside the air', 'press a valve or let it up; 0 lets all of them up'],
+  ['C, L on a fingering', 'choose it for its note, listen to it'],
+  ['Esc', 'silence, whatever sounds'],
+]

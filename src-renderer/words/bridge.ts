@@ -1,5 +1,5 @@
 /** Everything that the browser form says by itself. */
-export const words = {
+export const bridgeWords = {
   program: 'Ferrule',
   workbookFiles: 'Ferrule workbook',
   tooLarge: (name: string, limitMb: number) =>

@@ -1,0 +1,21 @@
+/** What the line-up says of the designs. */
+export const lineUpWords = {
+  title: 'Line-up',
+  addDesign: 'Add a design…',
+  showCurveOf: (design: string) => `Show the curve of ${design}`,
+  showCurve: 'Show the curve',
+  hideCurve: 'Hide the curve',
+  show: 'show',
+  hide: 'hide',
+  designName: 'Design name',
+  nameless: 'Without a name',
+  rms: 'rms',
+  largest: 'largest',
+  tube: 'tube',
+  moreFor: (design: string) => `More for ${design}`,
+  rename: 'Rename',
+  duplicate: 'Duplicate',
+  moveUp: 'Move up',
+  moveDown: 'Move down',
+  remove: 'Delete',
+} as const
