@@ -6,6 +6,7 @@ import { playedAir } from '#shared/workbook/instrumentOf.ts'
 import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
+import { airDialogWords as words } from '../words/dialogs.ts'
 import { Dialog } from './Dialog.tsx'
 import { DoneButton } from './DoneButton.tsx'
 import { closeDialog } from './dialogStore.ts'
@@ -17,10 +18,10 @@ export function AirDialog(): ReactNode {
   const speed = speedOfSound(air)
   const played = speedOfSound(playedAir(air))
   return (
-    <Dialog title="Air" onClose={closeDialog}>
+    <Dialog title={words.title} onClose={closeDialog}>
       <div className="fields">
         <NumberField
-          label="Temperature"
+          label={words.fields.temperature}
           value={air.temperatureC}
           digits={1}
           units={['°C', 'C']}
@@ -28,11 +29,9 @@ export function AirDialog(): ReactNode {
           by={0.5}
           take={(value) => tryRun(setAir('temperatureC', value))}
         />
-        <p className="help soft">
-          The mean of the air column, not of the room and not of the breath: about 3 cents sharper a degree.
-        </p>
+        <p className="help soft">{words.temperatureText}</p>
         <NumberField
-          label="Relative humidity"
+          label={words.fields.humidity}
           value={100 * air.relativeHumidity}
           digits={0}
           units={['%']}
@@ -41,7 +40,7 @@ export function AirDialog(): ReactNode {
           take={(value) => tryRun(setAir('relativeHumidity', value / 100))}
         />
         <NumberField
-          label="Carbon dioxide"
+          label={words.fields.carbonDioxide}
           value={1e6 * air.co2Fraction}
           digits={0}
           units={['ppm']}
@@ -49,12 +48,9 @@ export function AirDialog(): ReactNode {
           by={100}
           take={(value) => tryRun(setAir('co2Fraction', value / 1e6))}
         />
-        <p className="help soft">
-          Humid breath sharpens, its carbon dioxide flattens, and the two nearly cancel. Breath holds about 40
-          000 ppm.
-        </p>
+        <p className="help soft">{words.breathText}</p>
         <NumberField
-          label="Pressure"
+          label={words.fields.pressure}
           value={air.pressurePa / 100}
           digits={1}
           units={['hPa']}
@@ -63,27 +59,24 @@ export function AirDialog(): ReactNode {
           take={(value) => tryRun(setAir('pressurePa', value * 100))}
         />
         <NumberField
-          label="Played at"
+          label={words.fields.playedAt}
           value={air.playingTemperatureC ?? null}
           digits={1}
           units={['°C', 'C']}
           unit="°C"
           by={0.5}
-          help="Leave empty when it is played in the air it was designed for."
+          help={words.playedHelp}
           take={(value) => tryRun(setAir('playingTemperatureC', value))}
           clear={() => tryRun(setAir('playingTemperatureC', undefined))}
         />
-        <p className="help soft">
-          Lengths belong to the air above. A playing temperature of its own shows a cold hall or a warm one;
-          leave it empty otherwise.
-        </p>
+        <p className="help soft">{words.playedText}</p>
       </div>
       <p className="result">
-        Speed of sound <b>{plainFigure(speed, 2)}</b> m/s
+        {words.speed} <b>{plainFigure(speed, 2)}</b> m/s
         {air.playingTemperatureC === undefined ? null : (
           <>
-            , played <b>{plainFigure(played, 2)}</b> m/s,{' '}
-            <b>{signedCents(1200 * Math.log2(played / speed))}</b> cents
+            {words.played} <b>{plainFigure(played, 2)}</b> m/s,{' '}
+            <b>{signedCents(1200 * Math.log2(played / speed))}</b> {words.cents}
           </>
         )}
       </p>

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { doneWord } from '../words/dialogs.ts'
 import { closeDialog } from './dialogStore.ts'
 
 /** Closes a dialog whose values were taken as they were typed. */
@@ -6,7 +7,7 @@ export function DoneButton(): ReactNode {
   return (
     <div className="buttons">
       <button type="button" className="main" onClick={closeDialog}>
-        Done
+        {doneWord}
       </button>
     </div>
   )

@@ -2,25 +2,11 @@ import { type ComponentType, lazy, type ReactNode, Suspense } from 'react'
 import { onMac } from '../bridge/keyCommands.ts'
 import { Segments } from '../fields/Choice.tsx'
 import { type HelpPart, useHelp } from '../help/helpStore.ts'
-import { helpWords } from '../words/help.ts'
+import { helpKeys, helpWords } from '../words/help.ts'
 import { Dialog } from './Dialog.tsx'
 import { closeDialog } from './dialogStore.ts'
 
-const main = onMac ? '⌘' : 'Ctrl+'
-
-const keys: readonly (readonly [string, string])[] = [
-  [`${main}K`, 'find anything: fields, designs, notes, commands, words'],
-  [`${main}S, ${main}Shift+S`, 'save, save as'],
-  [`${main}O`, 'open'],
-  [`${main}Z, ${main}Shift+Z`, 'undo, redo'],
-  ['← → ↑ ↓ in a chart', 'read the values; Enter shows the account'],
-  ['← → on a loop’s bow', 'half a millimetre of tube; with Shift 5 mm, Page keys 10 mm'],
-  ['↑ ↓ in a field', 'a step up or down; with Shift ten'],
-  ['Alt+↑ ↓ on a design', 'move it in the line-up; F2 renames, Del deletes'],
-  ['1 to 9, 0 beside the air', 'press a valve or let it up; 0 lets all of them up'],
-  ['C, L on a fingering', 'choose it for its note, listen to it'],
-  ['Esc', 'silence, whatever sounds'],
-]
+const keys = helpKeys(onMac ? '⌘' : 'Ctrl+')
 
 const loadParts = () => import('../help/HelpParts.tsx')
 const parts: Readonly<Record<HelpPart, ComponentType>> = {

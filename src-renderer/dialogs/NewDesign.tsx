@@ -17,16 +17,9 @@ import { startWorkbook } from '../state/fileActions.ts'
 import { useSettings } from '../state/settings.ts'
 import { selectDesign } from '../state/viewStore.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
+import { newDesignWords as words } from '../words/dialogs.ts'
 import { Dialog } from './Dialog.tsx'
 import { closeDialog } from './dialogStore.ts'
-
-const familyNames: Readonly<Record<System['family'], string>> = {
-  plain: 'Plain',
-  compensating: 'Compensating',
-  double: 'Double',
-  independent: 'Independent',
-  historic: 'Historic and special',
-}
 
 /** Chooses a system, a key and a length; fills the loops in. Serves a new workbook and a further design. */
 export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }): ReactNode {
@@ -55,7 +48,7 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
     const design = designFromSystem(workbook, system, instrument, id, title)
     if (inNewWorkbook) {
       const note = noteName(nearestMidi(hz, 440), 'flats').replace(/[\d−]+$/, '')
-      startWorkbook({ ...workbook, name: `Instrument in ${note}`, designs: [design] }, { unsaved: true })
+      startWorkbook({ ...workbook, name: words.workbookOf(note), designs: [design] }, { unsaved: true })
     } else {
       run(addDesign(design))
       selectDesign(id)
@@ -64,7 +57,7 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
   }
 
   return (
-    <Dialog title={inNewWorkbook ? 'New workbook' : 'Add a design'} onClose={closeDialog} wide>
+    <Dialog title={inNewWorkbook ? words.newWorkbook : words.addDesign} onClose={closeDialog} wide>
       <form
         className="newDesign"
         onSubmit={(event) => {
@@ -76,7 +69,7 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
         <div className="instrumentChoice">
           <KeyChoice hz={hz} a4Hz={workbook.reference.a4Hz} onChoose={setHz} />
           <NumberField
-            label="Fundamental"
+            label={words.fundamental}
             value={hz}
             digits={2}
             atLeast={10}
@@ -86,41 +79,38 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
             take={(value) => taken(() => setHz(value))}
           />
           <LengthField
-            label="Effective length"
+            label={words.length}
             lengthMm={openLengthMm(speed, hz)}
             atLeast={(speed * 1000) / 4000}
             take={(mm) => {
               const next = fundamentalHz(speed, mm)
-              if (next < 10 || next > 2000) return 'a length for 10 to 2000 Hz is expected.'
+              if (next < 10 || next > 2000) return words.lengthExpected
               return taken(() => setHz(next))
             }}
           />
-          <p className="soft help">
-            Key, fundamental and length say the same thing: change the one you know. Air{' '}
-            {workbook.air.temperatureC} °C.
-          </p>
+          <p className="soft help">{words.sameThing(workbook.air.temperatureC)}</p>
           <NumberField
-            label="Transposition"
+            label={words.transposition}
             value={transposition}
             digits={0}
             atLeast={-60}
             atMost={60}
-            unit="semitones"
-            help="Sounding minus written: −9 for an alto in E♭, 0 for an instrument that reads at pitch."
+            unit={words.semitones}
+            help={words.transpositionHelp}
             take={(value) => taken(() => setTransposition(Math.round(value)))}
           />
           <TextField
-            label="Name"
+            label={words.name}
             value={name}
             placeholder={system.name}
             take={(value) => taken(() => setName(value))}
           />
           <div className="buttons">
             <button type="submit" className="main">
-              {inNewWorkbook ? 'Create workbook' : 'Add design'}
+              {inNewWorkbook ? words.createWorkbook : words.createDesign}
             </button>
             <button type="button" onClick={closeDialog}>
-              Cancel
+              {words.cancel}
             </button>
           </div>
         </div>
@@ -141,12 +131,12 @@ interface SystemListProps {
 
 /** Every system, by family, each with the sentence that says how the air runs. */
 function SystemList({ systemId, onChoose }: SystemListProps): ReactNode {
-  const families = Object.keys(familyNames) as System['family'][]
+  const families = Object.keys(words.families) as System['family'][]
   return (
     <div className="systems">
       {families.map((family) => (
         <fieldset key={family}>
-          <legend>{familyNames[family]}</legend>
+          <legend>{words.families[family]}</legend>
           {systems
             .filter((system) => system.family === family)
             .map(({ id, name, description }) => (
@@ -186,7 +176,7 @@ function KeyChoice({ hz, a4Hz, onChoose }: KeyChoiceProps): ReactNode {
   return (
     <div className="together">
       <Choice
-        label="Key"
+        label={words.key}
         value={String(midi % 12)}
         options={Array.from({ length: 12 }, (_, i) => ({
           value: String(i),
@@ -195,7 +185,7 @@ function KeyChoice({ hz, a4Hz, onChoose }: KeyChoiceProps): ReactNode {
         take={(value) => pick(12 * octave + Number(value))}
       />
       <Choice
-        label="octave of the fundamental"
+        label={words.octave}
         value={String(octave - 1)}
         options={[-1, 0, 1, 2, 3, 4, 5].map((number) => ({
           value: String(number),
@@ -225,18 +215,15 @@ export function ChangeSystem(): ReactNode {
     closeDialog()
   }
   return (
-    <Dialog title={`Another system for ${selected.design.name}`} onClose={closeDialog} wide>
+    <Dialog title={words.changeTitle(selected.design.name)} onClose={closeDialog} wide>
       <SystemList systemId={systemId} onChoose={setSystemId} />
-      <p className="soft help">
-        Valves, loops and fingerings are replaced, the loops filled in for this instrument. One undo takes it
-        back.
-      </p>
+      <p className="soft help">{words.changeText}</p>
       <div className="buttons">
         <button type="button" className="main" onClick={change}>
-          Make it {system.name.toLowerCase()}
+          {words.change(system.name.toLowerCase())}
         </button>
         <button type="button" onClick={closeDialog}>
-          Cancel
+          {words.cancel}
         </button>
       </div>
     </Dialog>

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { save, saveAs, useFile } from '../state/fileActions.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
+import { questionWords as words } from '../words/dialogs.ts'
 import { compareWords } from '../words/keeping.ts'
 import { Dialog } from './Dialog.tsx'
 
@@ -12,10 +13,10 @@ export function TroubleDialog(): ReactNode {
   return (
     <Dialog title={trouble.title} onClose={close}>
       <p className="trouble">{trouble.message}</p>
-      <p className="soft">What was open is still open, unchanged.</p>
+      <p className="soft">{words.stillOpen}</p>
       <div className="buttons">
         <button type="button" className="main" onClick={close}>
-          Close
+          {words.close}
         </button>
         {trouble.canSaveElsewhere === true ? (
           <button
@@ -44,21 +45,21 @@ export function UnsavedDialog(): ReactNode {
     pending()
   }
   return (
-    <Dialog title={`Save ${name === '' ? 'the workbook' : name}?`} onClose={close}>
-      <p>It has changes that no file holds.</p>
+    <Dialog title={words.saveTitle(name)} onClose={close}>
+      <p>{words.unsaved}</p>
       <div className="buttons">
         <button
           type="button"
           className="main"
           onClick={() => void save().then((kept) => (kept ? proceed() : undefined))}
         >
-          Save
+          {words.save}
         </button>
         <button type="button" onClick={proceed}>
-          Don’t save
+          {words.dontSave}
         </button>
         <button type="button" onClick={close}>
-          Cancel
+          {words.cancel}
         </button>
       </div>
     </Dialog>

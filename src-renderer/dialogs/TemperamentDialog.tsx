@@ -5,6 +5,7 @@ import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { useSettings } from '../state/settings.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
+import { temperamentWords as words } from '../words/dialogs.ts'
 import { Dialog } from './Dialog.tsx'
 import { DoneButton } from './DoneButton.tsx'
 import { closeDialog } from './dialogStore.ts'
@@ -15,8 +16,8 @@ export function TemperamentDialog(): ReactNode {
   const spelling = useSettings((settings) => settings.spelling)
   if (temperament?.kind !== 'custom') return null
   return (
-    <Dialog title="Temperament, typed in" onClose={closeDialog}>
-      <p className="soft help">Each note’s distance from equal temperament, sharp positive.</p>
+    <Dialog title={words.title} onClose={closeDialog}>
+      <p className="soft help">{words.text}</p>
       <div className="fields twelve">
         {temperament.cents.map((cents, i) => {
           const name = noteName(60 + i, spelling).replace('4', '')

@@ -3,7 +3,8 @@ import { decidedFields, measuredFields } from '../bench/slide/slideFieldTable.ts
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { useView } from '../state/viewStore.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
-import { airFields } from '../words/find.ts'
+import { airDialogWords } from '../words/dialogs.ts'
+import { pageNames } from '../words/pages.ts'
 import type { Item } from './item.ts'
 
 type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement
@@ -52,14 +53,16 @@ export function fieldsInSight(): readonly Item[] {
 export function fieldsElsewhere(): readonly Item[] {
   const { workbook } = useWorkbook.getState()
   if (workbook === null) return []
-  const air = airFields.map((name) => elsewhere(name, 'Air', () => useDialog.setState({ open: 'air' })))
+  const air = Object.values(airDialogWords.fields).map((name) =>
+    elsewhere(name, airDialogWords.title, () => useDialog.setState({ open: 'air' })),
+  )
   if ((workbook.bench?.slides ?? []).length === 0) return air
   const toSlide = (): void => {
     useView.setState({ page: 'bench' })
     useBench.setState({ part: 'slides' })
   }
   const slide = [...measuredFields, ...decidedFields].map(({ label, kind }) =>
-    elsewhere(kind === undefined ? label : `${label}, ${kind}`, 'Bench', toSlide),
+    elsewhere(kind === undefined ? label : `${label}, ${kind}`, pageNames.bench, toSlide),
   )
   return [...air, ...slide]
 }

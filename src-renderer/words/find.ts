@@ -63,12 +63,3 @@ export const findWords = {
     onePiece: 'From one piece',
   },
 } as const
-
-/** Labels of the fields of the dialog “Air”, which can be found while it is closed. */
-export const airFields = [
-  'Temperature',
-  'Relative humidity',
-  'Carbon dioxide',
-  'Pressure',
-  'Played at',
-] as const
