@@ -2,13 +2,14 @@ import type { ReactNode } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { slideMovementMm } from '#shared/tubing/slideMovement.ts'
-import { type AccountCause, accountOf } from '#shared/tuning/account.ts'
+import { accountOf } from '#shared/tuning/account.ts'
 import type { Combination } from '#shared/tuning/combinations.ts'
 import { lengthFigure } from '../fields/LengthField.tsx'
 import { Mark } from '../help/Mark.tsx'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import type { Selection } from '../state/viewStore.ts'
+import { accountWords as words } from '../words/tubing.ts'
 
 interface AccountPanelProps {
   readonly derived: DerivedDesign
@@ -20,8 +21,8 @@ export function AccountPanel({ derived, selection }: AccountPanelProps): ReactNo
   if (selection === null || selection.designId !== derived.design.id) {
     return (
       <div className="account">
-        <h3>Account</h3>
-        <p className="soft">Pick a figure or a point of a curve to see where its cents come from.</p>
+        <h3>{words.title}</h3>
+        <p className="soft">{words.nothingPicked}</p>
       </div>
     )
   }
@@ -46,24 +47,24 @@ function CombinationAccount({
   const exact = Math.abs(row.errorCents) < 0.05
   return (
     <div className="account" aria-live="polite">
-      <h3 className="withMark">{headline(row.fingering === '0' ? 'Open' : row.fingering, row.errorCents)}</h3>
+      <h3 className="withMark">
+        {headline(row.fingering === '0' ? words.open : row.fingering, row.errorCents)}
+      </h3>
       <Mark id="combination" />
       <p>
-        <span>tube it has</span>
+        <span>{words.has}</span>
         <b>
           {figure(row.lengthMm)} <i>{unit}</i>
         </b>
       </p>
       <p>
-        <span>
-          tube it needs, {plainFigure(row.semitones, Number.isInteger(row.semitones) ? 0 : 2)} semitones down
-        </span>
+        <span>{words.needs(plainFigure(row.semitones, Number.isInteger(row.semitones) ? 0 : 2))}</span>
         <b>
           {figure(row.requiredLengthMm)} <i>{unit}</i>
         </b>
       </p>
       <p className="sum">
-        <span>{exact ? 'difference' : shortMm > 0 ? 'short by' : 'long by'}</span>
+        <span>{exact ? words.difference : shortMm > 0 ? words.shortBy : words.longBy}</span>
         <b>
           {figure(Math.abs(shortMm))} <i>{unit}</i>
         </b>
@@ -71,26 +72,16 @@ function CombinationAccount({
       {exact ? null : (
         <p>
           <span>
-            one slide {shortMm > 0 ? 'out' : 'in'} by <Mark id="slide" />
+            {shortMm > 0 ? words.slideOutBy : words.slideInBy} <Mark id="slide" />
           </span>
           <b>
             {figure(Math.abs(slideMovementMm(row.lengthMm, row.errorCents)))} <i>{unit}</i>
           </b>
         </p>
       )}
-      <p className="soft">{names.length === 0 ? 'No loop in the route.' : `Through ${names.join(', ')}.`}</p>
+      <p className="soft">{names.length === 0 ? words.noLoop : words.through(names)}</p>
     </div>
   )
-}
-
-const causeWords: Readonly<Record<AccountCause, string>> = {
-  harmonic: 'harmonic against the scale',
-  offset: 'that harmonic, measured',
-  combination: 'loops, slides pushed in',
-  slidePull: 'valve slides where they stand',
-  tuningSlide: 'main slide as tuned',
-  temperature: 'playing temperature',
-  reference: 'fundamental against A4 and temperament',
 }
 
 interface NoteAccountProps {
@@ -105,7 +96,7 @@ function NoteAccount({ derived, selection }: NoteAccountProps): ReactNode {
   if (!pressed.every((id) => known.has(id))) return null
   const row = derived.tables.combinations.find((each) => each.pressed.join('-') === pressed.join('-'))
   const account = accountOf(derived.instrument, pressed, harmonic, midi, row?.semitones)
-  const played = `${noteName(midi, spelling)}, ${account.fingering === '0' ? 'open' : account.fingering} on ${harmonic}`
+  const played = words.played(noteName(midi, spelling), account.fingering, harmonic)
   return (
     <div className="account" aria-live="polite">
       <h3 className="withMark">{headline(played, account.totalCents)}</h3>
@@ -116,21 +107,20 @@ function NoteAccount({ derived, selection }: NoteAccountProps): ReactNode {
         )
         .map(({ cause, cents }) => (
           <p key={cause}>
-            <span>{causeWords[cause]}</span>
+            <span>{words.causes[cause]}</span>
             <b>{signedCents(cents)}</b>
           </p>
         ))}
       <p className="sum">
-        <span>cents together</span>
+        <span>{words.together}</span>
         <b>{signedCents(account.totalCents)}</b>
       </p>
     </div>
   )
 }
 
-/** `1-3 is +30.3 cents sharp`. */
 function headline(what: string, cents: number): string {
   const figure = signedCents(cents)
-  if (Number(figure.replace('−', '-')) === 0) return `${what} is in tune`
-  return `${what} is ${figure} cents, ${cents > 0 ? 'sharp' : 'flat'}`
+  if (Number(figure.replace('−', '-')) === 0) return words.isInTune(what)
+  return words.isOut(what, figure, cents > 0)
 }

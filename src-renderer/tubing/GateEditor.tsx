@@ -3,6 +3,7 @@ import { gateWords } from '#shared/valves/gate.ts'
 import type { Gate, Loop } from '#shared/valves/loop.ts'
 import type { Valve } from '#shared/valves/valve.ts'
 import { Mark } from '../help/Mark.tsx'
+import { gateEditorWords as words } from '../words/tubing.ts'
 
 interface GateEditorProps {
   readonly loop: Loop
@@ -24,11 +25,11 @@ export function GateEditor({ loop, valves, take }: GateEditorProps): ReactNode {
   return (
     <fieldset className="gateEditor">
       <legend>
-        The air runs through it with <b>{gateWords(loop)}</b>{' '}
+        {words.runsWith} <b>{gateWords(loop)}</b>{' '}
         <Mark id={loop.pressed.length > 1 ? 'compensating' : 'gate'} />
       </legend>
       {valves.map(({ id }) => (
-        <div key={id} className="gateValve" role="radiogroup" aria-label={`Valve ${id}`}>
+        <div key={id} className="gateValve" role="radiogroup" aria-label={words.valve(id)}>
           <span className="valveName">{id}</span>
           {wants.map((want) => (
             <label key={want} className={wantOf(loop, id) === want ? `want on ${want}` : 'want'}>
@@ -39,7 +40,7 @@ export function GateEditor({ loop, valves, take }: GateEditorProps): ReactNode {
                 checked={wantOf(loop, id) === want}
                 onChange={() => change(id, want)}
               />
-              {want}
+              {words.wants[want]}
             </label>
           ))}
         </div>

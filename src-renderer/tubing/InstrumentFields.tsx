@@ -9,6 +9,8 @@ import { type Design, defaultHarmonics } from '#shared/workbook/workbook.ts'
 import { LengthField } from '../fields/LengthField.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
+import { fieldWords } from '../words/fields.ts'
+import { instrumentWords as words } from '../words/tubing.ts'
 
 interface InstrumentFieldsProps {
   readonly designId: string
@@ -27,53 +29,53 @@ export const InstrumentFields = memo(function InstrumentFields(props: Instrument
   return (
     <div className="fields">
       <NumberField
-        label="Fundamental"
+        label={words.fundamental}
         mark="fundamental"
         value={data.fundamentalHz}
         digits={2}
         units={['Hz']}
         unit="Hz"
-        help="Nominal harmonic 1 of the open route. Fundamental and effective length say the same thing."
+        help={words.fundamentalHelp}
         take={(hz) => tryRun(setInstrument(id, 'fundamentalHz', hz))}
       />
       <LengthField
-        label="Effective length"
+        label={words.length}
         mark="effectiveLength"
         derived
         lengthMm={openMm}
-        help="Speed of sound over twice the fundamental. Typing a length sets the fundamental."
+        help={words.lengthHelp}
         take={(mm) => {
-          if (mm <= 0) return 'a length above 0 is expected.'
+          if (mm <= 0) return fieldWords.positiveLength
           return tryRun(setInstrument(id, 'fundamentalHz', fundamentalHz(speedOfSoundMps, mm)))
         }}
       />
       <LengthField
-        label="Bore length"
+        label={words.boreLength}
         mark="bore"
         lengthMm={data.boreLengthMm ?? null}
-        help="Physical centre line from the mouthpiece receiver to the bell rim. May be left empty."
+        help={words.boreLengthHelp}
         clear={() => tryRun(setInstrument(id, 'boreLengthMm', undefined))}
         take={(mm) => tryRun(setInstrument(id, 'boreLengthMm', mm))}
       />
       {data.boreLengthMm === undefined ? null : (
         <LengthField
-          label="Mouthpiece and bell"
+          label={words.ends}
           derived
           lengthMm={openMm - data.boreLengthMm}
           atLeast={-1e6}
-          help="What mouthpiece and bell add: effective length less bore length. Typing it sets the bore length."
+          help={words.endsHelp}
           take={(mm) => tryRun(setInstrument(id, 'boreLengthMm', openMm - mm))}
         />
       )}
       <LengthField
-        label="Bore at the valves"
+        label={words.diameter}
         lengthMm={data.boreDiameterMm ?? null}
         digits={2}
         clear={() => tryRun(setInstrument(id, 'boreDiameterMm', undefined))}
         take={(mm) => tryRun(setInstrument(id, 'boreDiameterMm', mm))}
       />
       <details className="more">
-        <summary>Compass, transposition, main slide, harmonics</summary>
+        <summary>{words.more}</summary>
         <MoreFields designId={id} data={data} mainSlide={mainSlide} />
       </details>
     </div>
@@ -90,44 +92,44 @@ function MoreFields({
   return (
     <>
       <NumberField
-        label="Transposition"
+        label={words.transposition}
         value={data.transposition ?? 0}
         digits={0}
-        unit="semitones"
+        unit={words.semitones}
         by={1}
-        help="Sounding minus written."
+        help={words.transpositionHelp}
         take={(value) => tryRun(setInstrument(id, 'transposition', value))}
       />
       <NumberField
-        label="First harmonic"
+        label={words.firstHarmonic}
         value={first}
         digits={0}
         by={1}
         take={(value) => tryRun(setInstrument(id, 'harmonics', [value, last]))}
       />
       <NumberField
-        label="Last harmonic"
+        label={words.lastHarmonic}
         value={last}
         digits={0}
         by={1}
         take={(value) => tryRun(setInstrument(id, 'harmonics', [first, value]))}
       />
       <LengthField
-        label="Main slide out now"
+        label={words.slideOut}
         lengthMm={mainSlide?.outMm ?? null}
-        help="Movement, not tube. It is already in the length."
+        help={words.slideOutHelp}
         clear={() => tryRun(setMainSlidePosition(id, undefined))}
         take={(outMm) =>
           tryRun(setMainSlidePosition(id, { outMm, travelMm: Math.max(slide.travelMm, outMm) }))
         }
       />
       <LengthField
-        label="Main slide travel"
+        label={words.slideTravel}
         lengthMm={mainSlide?.travelMm ?? null}
         clear={() => tryRun(setMainSlidePosition(id, undefined))}
         take={(travelMm) => tryRun(setMainSlidePosition(id, { ...slide, travelMm }))}
       />
-      <h3>Measured offsets of the harmonics</h3>
+      <h3>{words.offsets}</h3>
       <div className="offsets">
         {Array.from({ length: last - first + 1 }, (_, i) => first + i).map((harmonic) => (
           <NumberField

@@ -19,6 +19,7 @@ import { TextField } from '../fields/TextField.tsx'
 import { useSettings } from '../state/settings.ts'
 import { useView } from '../state/viewStore.ts'
 import { run } from '../state/workbookStore.ts'
+import { loopWords as words } from '../words/tubing.ts'
 import { GateEditor } from './GateEditor.tsx'
 import { bowPx, type LoopDrawing, loopPath } from './loopScale.ts'
 import { useLoopDrag } from './useLoopDrag.ts'
@@ -61,17 +62,17 @@ export const LoopRow = memo(function LoopRow(props: LoopRowProps): ReactNode {
           className="bow"
           role="slider"
           tabIndex={0}
-          aria-label={`Length of ${name}`}
+          aria-label={words.lengthOf(name)}
           aria-valuenow={Math.round(loop.lengthMm * 10) / 10}
           aria-valuemin={0}
           aria-valuemax={Math.max(Math.ceil(drawing.longestMm), Math.ceil(loop.lengthMm))}
           aria-valuetext={lengthText(loop.lengthMm, unit)}
-          title="Drag to change the length; Shift for fine steps"
+          title={words.bowHelp}
           style={{ left: `calc(var(--loopDrawingLeft) + ${bowPx(loop.lengthMm, drawing) - 11}px)` }}
           {...drag}
         />
         <LengthField
-          label={`Length of ${name}`}
+          label={words.lengthOf(name)}
           labelHidden
           lengthMm={loop.lengthMm}
           stepMm={0.1}
@@ -91,28 +92,28 @@ function LoopDetails({ designId, loop, valves, openMm }: LoopRowProps): ReactNod
   return (
     <div className="loopDetails">
       <TextField
-        label="Name"
+        label={words.name}
         value={loop.name ?? ''}
         placeholder={loop.id}
         take={(name) => tryRun(renameLoop(designId, loop, name))}
       />
       <GateEditor loop={loop} valves={valves} take={(gate) => run(setGate(designId, loop, gate))} />
       <LengthField
-        label="Slide out now"
-        help="Movement of the slide, not tube: each millimetre out is two of tube, already in the length."
+        label={words.slideOut}
+        help={words.slideOutHelp}
         lengthMm={loop.slide?.outMm ?? null}
         stepMm={0.5}
         take={(outMm) => tryRun(moveLoopSlide(designId, loop, outMm))}
       />
       <LengthField
-        label="Slide travel"
-        help="Farthest movement out."
+        label={words.slideTravel}
+        help={words.slideTravelHelp}
         lengthMm={loop.slide?.travelMm ?? null}
         stepMm={0.5}
         take={(travelMm) => tryRun(setLoopTravel(designId, loop, travelMm))}
       />
       <LengthField
-        label="Bore"
+        label={words.diameter}
         lengthMm={loop.diameterMm ?? null}
         digits={2}
         clear={() => tryRun(setLoopDiameter(designId, loop, undefined))}
@@ -121,11 +122,11 @@ function LoopDetails({ designId, loop, valves, openMm }: LoopRowProps): ReactNod
       <p className="loopButtons">
         {exactMm === null ? null : (
           <button type="button" className="quiet" onClick={() => run(setLoopLength(designId, loop, exactMm))}>
-            Make exact alone, {lengthFigure(exactMm, unit)} {unit}
+            {words.makeExact(lengthFigure(exactMm, unit), unit)}
           </button>
         )}
         <button type="button" className="quiet" onClick={() => run(removeLoop(designId, loop))}>
-          Delete loop
+          {words.remove}
         </button>
       </p>
     </div>

@@ -8,6 +8,7 @@ import { ListenFold } from '../listen/ListenFold.tsx'
 import { type DerivedDesign, useSelectedDesign, useWarnings } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { type Selection, useView } from '../state/viewStore.ts'
+import { tubingWords as words } from '../words/tubing.ts'
 import { AccountPanel } from './AccountPanel.tsx'
 import { InstrumentFields } from './InstrumentFields.tsx'
 import { LoopRow } from './LoopRow.tsx'
@@ -25,10 +26,10 @@ export function Tubing(): ReactNode {
   const { design, instrument, tables } = derived
   const openMm = tables.mainSlide.nominalOpenMm
   return (
-    <aside className="right" aria-label="Tubing">
+    <aside className="right" aria-label={words.panel}>
       <div className="tubing">
         <h2>
-          Tubing <span className="of">of {design.name}</span>
+          {words.title} <span className="of">{words.ofDesign(design.name)}</span>
         </h2>
         <InstrumentFields
           designId={design.id}
@@ -41,7 +42,7 @@ export function Tubing(): ReactNode {
         <Valves key={design.id} design={design} openMm={openMm} />
         <p className="rowButtons">
           <button type="button" className="add" onClick={() => useDialog.setState({ open: 'changeSystem' })}>
-            Another system…
+            {words.anotherSystem}
           </button>
           <LoopsOut design={derived.design} />
         </p>
@@ -74,11 +75,11 @@ function LoopList({
   return (
     <>
       <h3 className="loopsHead withMark">
-        Loops, to scale
-        {down === null ? null : <span className="of"> · brass: in the route of the account</span>}
+        {words.loops}
+        {down === null ? null : <span className="of">{words.inRoute}</span>}
       </h3>
       <Mark id="loop" />
-      {design.loops.length === 0 ? <p className="soft">No loops: the open route is all there is.</p> : null}
+      {design.loops.length === 0 ? <p className="soft">{words.noLoops}</p> : null}
       <ul className="loops">
         {design.loops.map((loop, i) => (
           <LoopRow
@@ -136,7 +137,7 @@ function ScaleBar({
       <svg width={px + 2} height="8" aria-hidden="true">
         <path d={`M1 1V7M1 4H${px + 1}M${px + 1} 1V7`} />
       </svg>
-      {lengthText(units * step, unit, 0)} of tube
+      {words.ofTube(lengthText(units * step, unit, 0))}
     </p>
   )
 }
@@ -145,8 +146,8 @@ function Warnings({ derived }: { readonly derived: DerivedDesign }): ReactNode {
   const own = useWarnings(derived)
   if (own.length === 0) return null
   return (
-    <section className="warnings" aria-label="Worth a look">
-      <h3>Worth a look</h3>
+    <section className="warnings" aria-label={words.worthALook}>
+      <h3>{words.worthALook}</h3>
       <ul>
         {own.map(({ path, message }) => (
           <li key={`${path} ${message}`}>{message}</li>

@@ -21,6 +21,7 @@ import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
 import { Mark } from '../help/Mark.tsx'
 import { run } from '../state/workbookStore.ts'
+import { valveWords as words } from '../words/tubing.ts'
 
 /** The valves of a design: name, nominal drop, order; and which fingerings it uses. */
 export function Valves({ design, openMm }: { readonly design: Design; readonly openMm: number }): ReactNode {
@@ -39,12 +40,12 @@ export function Valves({ design, openMm }: { readonly design: Design; readonly o
   }
   return (
     <>
-      <h3 className="withMark">Valves</h3>
+      <h3 className="withMark">{words.title}</h3>
       <Mark id="nominalDrop" />
       <ValveList designId={design.id} valves={valves} />
       <div className="rowButtons">
         <button type="button" className="add" disabled={valves.length >= mostValves} onClick={add}>
-          Add a valve
+          {words.add}
         </button>
         <button
           type="button"
@@ -59,7 +60,7 @@ export function Valves({ design, openMm }: { readonly design: Design; readonly o
             )
           }
         >
-          Add a loop
+          {words.addLoop}
         </button>
       </div>
       <FingeringsInUse designId={design.id} valves={valves} fingerings={design.fingerings} />
@@ -79,33 +80,33 @@ const ValveList = memo(function ValveList({ designId, valves }: ValveListProps):
       {valves.map((valve, index) => (
         <li key={index.toString()}>
           <TextField
-            label={`Name of valve ${index + 1}`}
+            label={words.nameOf(index + 1)}
             labelHidden
             className="valveId"
             value={valve.id}
             take={(name) => tryRun(renameValve(designId, valve.id, name))}
           />
           <NumberField
-            label={`Drop of valve ${valve.id}`}
+            label={words.dropOf(valve.id)}
             labelHidden
             value={valve.semitones}
             digits={Number.isInteger(valve.semitones) ? 0 : 2}
-            unit={Math.abs(valve.semitones) === 1 ? 'semitone' : 'semitones'}
+            unit={Math.abs(valve.semitones) === 1 ? words.semitone : words.semitones}
             by={1}
             width={4}
-            help="Nominal drop; negative for a valve that raises."
+            help={words.dropHelp}
             take={(semitones) => tryRun(setValveDrop(designId, valve.id, semitones))}
           />
           <Actions
-            label={`More for valve ${valve.id}`}
+            label={words.moreFor(valve.id)}
             items={[
-              { text: 'Move up', off: index === 0, act: () => run(moveValve(designId, valve.id, -1)) },
+              { text: words.moveUp, off: index === 0, act: () => run(moveValve(designId, valve.id, -1)) },
               {
-                text: 'Move down',
+                text: words.moveDown,
                 off: index === valves.length - 1,
                 act: () => run(moveValve(designId, valve.id, 1)),
               },
-              { text: 'Delete with its loops', act: () => run(removeValve(designId, valve.id)) },
+              { text: words.remove, act: () => run(removeValve(designId, valve.id)) },
             ]}
           />
         </li>
@@ -122,13 +123,13 @@ const FingeringsInUse = memo(function FingeringsInUse(props: FingeringsInUseProp
   const { designId, valves } = props
   const kind = fingeringKind(props)
   const options = [
-    { value: 'all', text: `every combination, ${plainFigure(2 ** valves.length, 0)}` },
-    { value: 'single', text: 'one valve at a time' },
-    ...(kind === 'list' ? [{ value: 'list', text: 'a list of its own' }] : []),
+    { value: 'all', text: words.everyCombination(plainFigure(2 ** valves.length, 0)) },
+    { value: 'single', text: words.oneAtATime },
+    ...(kind === 'list' ? [{ value: 'list', text: words.ownList }] : []),
   ]
   return (
     <Choice
-      label="Fingerings"
+      label={words.fingerings}
       value={kind}
       options={options}
       take={(value) => {
