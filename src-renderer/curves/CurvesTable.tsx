@@ -1,6 +1,7 @@
 import { memo, type ReactNode } from 'react'
 import { signedCents } from '#shared/quantity/figures.ts'
 import { SeriesMark } from '../look/SeriesMark.tsx'
+import { curvesWords as words } from '../words/curves.ts'
 import type { ChartPoint } from './chartModel.ts'
 import type { CurvesModel } from './curveModels.ts'
 
@@ -15,7 +16,7 @@ export const CurvesTable = memo(function CurvesTable(props: CurvesTableProps): R
   const { model, selected, onPick } = props
   return (
     <table className="figures" style={{ maxWidth: 150 + 230 * model.series.length }}>
-      <caption className="unseen">{model.title}, cents, sharp positive</caption>
+      <caption className="unseen">{words.tableCaption(model.title)}</caption>
       <thead>
         <tr>
           <th scope="col">{model.heading}</th>

@@ -13,6 +13,7 @@ import 'uplot/dist/uPlot.min.css'
 import { useTheme } from '../look/useTheme.ts'
 import { onLightPaper } from '../picture/lightPaper.ts'
 import { PictureOut } from '../picture/PictureOut.tsx'
+import { curvesWords as words } from '../words/curves.ts'
 import { fitted, labelLinePx, linesOf, narrowestChartPx } from './categoryLabels.ts'
 import type { ChartModel, ChartPoint } from './chartModel.ts'
 import { chartSvg } from './chartSvg.ts'
@@ -91,8 +92,8 @@ export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps)
         <div
           className="chart"
           role="group"
-          aria-roledescription="chart"
-          aria-label={`${model.title}, cents. Arrow keys read the values, Enter shows the account.`}
+          aria-roledescription={words.chart}
+          aria-label={words.chartLabel(model.title)}
           // biome-ignore lint/a11y/noNoninteractiveTabindex: its values are read and picked with the keyboard
           tabIndex={0}
           onKeyDown={key}
@@ -166,8 +167,8 @@ function spoken(model: ChartModel, { series, category }: ChartPoint): string {
   const line = model.series[series]
   const value = line?.values[category]
   const label = model.categories[category]?.label ?? ''
-  if (line === undefined || value === null || value === undefined) return `${label}: no value`
-  return `${line.name}, ${line.notes[category] ?? label}: ${signedCents(value)} cents`
+  if (line === undefined || value === null || value === undefined) return words.noValue(label)
+  return words.value(line.name, line.notes[category] ?? label, signedCents(value))
 }
 
 interface TipProps {

@@ -2,6 +2,7 @@ import { signedCents } from '#shared/quantity/figures.ts'
 import { markerPath } from '../look/SeriesMark.tsx'
 import { seriesLook } from '../look/seriesLook.ts'
 import { svgElement as element, escaped } from '../picture/svgElement.ts'
+import { curvesWords } from '../words/curves.ts'
 import { fitted, labelLinePx, linesOf, narrowestChartPx } from './categoryLabels.ts'
 import { type ChartModel, type ChartSeries, centsRange } from './chartModel.ts'
 import { roundValues } from './chartScale.ts'
@@ -46,7 +47,7 @@ export function chartSvg(model: ChartModel, inks: Inks, size: ChartSize): string
     element('rect', { width: widthPx, height: heightPx, fill: inks.paper }),
     words(model.title, { x: 4, y: 19, 'font-size': 15, 'font-weight': 600, fill: inks.ink }),
     key.text,
-    words('cents, sharp above the line', { x: 4, y: topPx - 10, fill: inks.soft }),
+    words(curvesWords.axis, { x: 4, y: topPx - 10, fill: inks.soft }),
     bandOf(model, frame, inks),
     scaleOf(frame, inks),
     doubtOf(model, frame, inks),

@@ -4,6 +4,7 @@ import { playedCandidate } from '#shared/tuning/notes.ts'
 import { usualFingerings } from '#shared/valves/usual.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import type { Selection } from '../state/viewStore.ts'
+import { curvesWords as words } from '../words/curves.ts'
 import type { Category, ChartModel } from './chartModel.ts'
 
 /** A chart and the table under it: the same data, with what each cell selects. */
@@ -37,8 +38,8 @@ export function curvesByFingering(
   const model = assembled(designs, rows, selectedId, bandCents)
   return {
     ...model,
-    title: 'Combination error by fingering',
-    heading: which === 'usual' ? 'step' : 'fingering',
+    title: words.titles.fingering,
+    heading: which === 'usual' ? words.columns.step : words.columns.fingering,
   }
 }
 
@@ -52,8 +53,8 @@ export function curvesByNote(
   const rows = designs.map((derived) => noteCells(derived, spelling))
   return {
     ...assembled(designs, rows, selectedId, bandCents),
-    title: 'Error by sounding note',
-    heading: 'note',
+    title: words.titles.note,
+    heading: words.columns.note,
   }
 }
 
@@ -105,7 +106,7 @@ function noteCells({ design, tables }: DerivedDesign, spelling: Spelling): reado
 
 /** A fingering and its harmonic, as one says it: `1-3 on 3`. */
 export function playedAs({ fingering, harmonic }: Candidate): string {
-  return `${fingering} on ${harmonic}`
+  return words.playedAs(fingering, harmonic)
 }
 
 /** No chart or table shows more; the first ones are those of the fewest valves. */

@@ -2,6 +2,7 @@ import uPlot from 'uplot'
 import { signedCents } from '#shared/quantity/figures.ts'
 import { markerPath } from '../look/SeriesMark.tsx'
 import { seriesLook } from '../look/seriesLook.ts'
+import { curvesWords } from '../words/curves.ts'
 import { fitted, labelLinePx, linesOf } from './categoryLabels.ts'
 import { categoryStrip } from './categoryStrip.ts'
 import { type ChartModel, type ChartPoint, centsRange } from './chartModel.ts'
@@ -160,7 +161,7 @@ function drawInFront(plot: uPlot, model: ChartModel, selected: ChartPoint | null
   ctx.font = `${13 * devicePixelRatio}px ${inks.font}`
   ctx.textAlign = 'left'
   ctx.textBaseline = 'top'
-  ctx.fillText('cents, sharp above the line', 4 * devicePixelRatio, 4 * devicePixelRatio)
+  ctx.fillText(curvesWords.axis, 4 * devicePixelRatio, 4 * devicePixelRatio)
   ctx.restore()
 }
 

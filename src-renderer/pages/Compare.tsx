@@ -11,6 +11,8 @@ import { useSettings } from '../state/settings.ts'
 import { selectDesign, useView } from '../state/viewStore.ts'
 import { comparisonTable, loopsInRoutesTable } from '../tables/comparisonTables.ts'
 import { TableOut } from '../tables/TableOut.tsx'
+import { comparisonGroups, comparisonRows, comparisonWords as words } from '../words/comparison.ts'
+import { pageNames } from '../words/pages.ts'
 import { reportWords } from '../words/report.ts'
 import { titles } from '../words/tableHeadings.ts'
 
@@ -30,11 +32,11 @@ export function Compare(): ReactNode {
   const hidden = useView((state) => state.hidden)
   const groups = rowGroups(unit, (midi) => (midi === null ? '–' : noteName(midi, spelling)))
   return (
-    <section className="sheet" aria-label="Compare">
+    <section className="sheet" aria-label={pageNames.compare}>
       <div className="caption">
-        <h1>Comparison</h1>
+        <h1>{words.title}</h1>
         <Mark id="rms" />
-        <span className="soft captionOf">the least of each row is underlined</span>
+        <span className="soft captionOf">{words.leastMarked}</span>
         <button type="button" className="reportButton" onClick={() => useDialog.setState({ open: 'report' })}>
           {reportWords.open}
         </button>
@@ -42,17 +44,17 @@ export function Compare(): ReactNode {
       <div className="tableFrame">
         <TableOut name={titles.comparison} table={() => comparisonTable(all, unit, spelling)} />
         <table className="figures compare" style={{ maxWidth: 230 + 250 * all.length }}>
-          <caption className="unseen">Comparison of the designs</caption>
+          <caption className="unseen">{words.ofDesigns}</caption>
           <thead>
             <tr>
-              <th scope="col">figure</th>
+              <th scope="col">{words.figure}</th>
               {all.map(({ design, series }) => (
                 <th scope="col" key={design.id}>
                   <SeriesMark series={series} />
                   <button type="button" className="columnName quiet" onClick={() => selectDesign(design.id)}>
                     {design.name}
                   </button>
-                  {hidden.has(design.id) ? <small>hidden</small> : null}
+                  {hidden.has(design.id) ? <small>{words.hidden}</small> : null}
                 </th>
               ))}
             </tr>
@@ -107,90 +109,79 @@ function rowGroups(
   const length = (mm: number): string => lengthFigure(mm, unit, unit === 'mm' ? 0 : -1)
   return [
     {
-      title: 'By fingering, the usual one for each step',
+      title: comparisonGroups.byFingering,
       rows: [
         {
-          heading: 'rms',
-          help: 'Root mean square of the combination errors',
+          ...comparisonRows.rms,
           unit: 'cents',
           text: ({ tables }) => plainFigure(tables.summary.byFingering.rmsCents, 1),
           least: ({ byFingering }) => byFingering.rmsCents,
         },
         {
-          heading: 'largest',
-          help: 'The error farthest from zero, and its fingering',
+          ...comparisonRows.largest,
           unit: 'cents',
           text: ({ tables: { summary } }) =>
-            `${signedCents(summary.byFingering.largestCents)} at ${summary.byFingering.largestAt ?? '–'}`,
+            words.at(signedCents(summary.byFingering.largestCents), summary.byFingering.largestAt ?? '–'),
           least: ({ byFingering }) => Math.abs(byFingering.largestCents),
         },
         {
-          heading: 'steps',
-          help: 'Different nominal drops that the fingerings give',
+          ...comparisonRows.steps,
           unit: '',
           text: ({ tables }) => String(tables.summary.byFingering.count),
         },
       ],
     },
     {
-      title: 'By note, as chosen or usual',
+      title: comparisonGroups.byNote,
       rows: [
         {
-          heading: 'rms',
-          help: 'Root mean square of the note errors',
+          ...comparisonRows.noteRms,
           unit: 'cents',
           text: ({ tables }) => plainFigure(tables.summary.byNote.rmsCents, 1),
           least: ({ byNote }) => byNote.rmsCents,
         },
         {
-          heading: 'largest',
-          help: 'The error farthest from zero, and its sounding note',
+          ...comparisonRows.noteLargest,
           unit: 'cents',
           text: ({ tables: { summary } }) =>
-            `${signedCents(summary.byNote.largestCents)} at ${note(summary.byNote.largestAt)}`,
+            words.at(signedCents(summary.byNote.largestCents), note(summary.byNote.largestAt)),
           least: ({ byNote }) => Math.abs(byNote.largestCents),
         },
         {
-          heading: 'notes',
-          help: 'Notes of the compass that some fingering reaches',
+          ...comparisonRows.notes,
           unit: '',
           text: ({ tables }) => String(tables.summary.byNote.count),
         },
       ],
     },
     {
-      title: 'Tube and loops',
+      title: comparisonGroups.tube,
       rows: [
         {
-          heading: 'body',
-          help: 'Tube that no valve switches',
+          ...comparisonRows.body,
           unit,
           text: ({ tables }) => length(tables.summary.bodyMm),
         },
         {
-          heading: 'loops together',
-          help: 'Tube of all loops',
+          ...comparisonRows.loopsTogether,
           unit,
           text: ({ tables }) => length(tables.summary.loopsMm),
           least: ({ loopsMm }) => loopsMm,
         },
         {
-          heading: 'all tube',
-          help: 'Body and loops',
+          ...comparisonRows.allTube,
           unit,
           text: ({ tables }) => length(tables.summary.tubeMm),
           least: ({ tubeMm }) => tubeMm,
         },
         {
-          heading: 'loops',
-          help: 'Number of loops',
+          ...comparisonRows.loops,
           unit: '',
           text: ({ tables }) => String(tables.summary.loops),
           least: ({ loops }) => loops,
         },
         {
-          heading: 'most loops in a route',
-          help: 'Loops the air runs through at once, at the most',
+          ...comparisonRows.mostLoops,
           unit: '',
           text: ({ tables }) => String(tables.summary.mostLoopsInRoute),
           least: ({ mostLoopsInRoute }) => mostLoopsInRoute,
@@ -204,7 +195,7 @@ function rowGroups(
 function LoopsInRoutes({ all }: { readonly all: readonly DerivedDesign[] }): ReactNode {
   return (
     <>
-      <h2>Loops in each route</h2>
+      <h2>{words.loopsInRoutes}</h2>
       <TableOut name={titles.loopsInRoutes} table={() => loopsInRoutesTable(all)} />
       <dl className="routes">
         {all.map(({ design, tables, series }) => (

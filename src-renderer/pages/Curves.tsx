@@ -12,6 +12,8 @@ import { select, useView, type ViewState } from '../state/viewStore.ts'
 import { chartTable, combinationsTable } from '../tables/curvesTables.ts'
 import type { LengthUnit } from '../tables/lengthCell.ts'
 import { TableOut } from '../tables/TableOut.tsx'
+import { curvesWords as words } from '../words/curves.ts'
+import { pageNames } from '../words/pages.ts'
 import { tableWords } from '../words/table.ts'
 import { titles } from '../words/tableHeadings.ts'
 
@@ -37,16 +39,13 @@ export function Curves(): ReactNode {
   // A pick means the figure that is in sight.
   const pickTabled = usePick(tabled)
   return (
-    <section className="sheet curves" aria-label="Curves">
+    <section className="sheet curves" aria-label={pageNames.curves}>
       <CurvesCaption by={by} which={which} />
       {model.leftOut === 0 ? null : (
-        <p className="soft">
-          The {model.categories.length} fingerings of the fewest valves; {model.leftOut} more are in the
-          tables of the command line.
-        </p>
+        <p className="soft">{words.leftOut(model.categories.length, model.leftOut)}</p>
       )}
       {visible.length === 0 ? (
-        <p className="empty">Every design is hidden. Show one in the line-up to see its curve.</p>
+        <p className="empty">{words.allHidden}</p>
       ) : (
         <>
           <ErrorChartView model={model} selected={selected} onPick={pick} />
@@ -102,26 +101,26 @@ interface CurvesCaptionProps {
 const CurvesCaption = memo(function CurvesCaption({ by, which }: CurvesCaptionProps): ReactNode {
   return (
     <div className="caption">
-      <h1>{by === 'fingering' ? 'Combination error' : 'Error by note'}</h1>
+      <h1>{words.headings[by]}</h1>
       <Mark id={by === 'fingering' ? 'combination' : 'cents'} />
       <Segments
-        label="Along the axis"
+        label={words.alongAxis}
         labelHidden
         value={by}
         options={[
-          { value: 'fingering', text: 'by fingering' },
-          { value: 'note', text: 'by note' },
+          { value: 'fingering', text: words.by.fingering },
+          { value: 'note', text: words.by.note },
         ]}
         take={(value) => useView.setState({ by: value })}
       />
       {by === 'fingering' ? (
         <Segments
-          label="Fingerings shown"
+          label={words.shown}
           labelHidden
           value={which}
           options={[
-            { value: 'usual', text: 'one a step' },
-            { value: 'all', text: 'all' },
+            { value: 'usual', text: words.which.usual },
+            { value: 'all', text: words.which.all },
           ]}
           take={(value) => useView.setState({ which: value })}
         />
@@ -137,7 +136,7 @@ export function BandField(): ReactNode {
   return (
     <div className="band">
       <NumberField
-        label="band ±"
+        label={words.band}
         mark="band"
         value={bandCents}
         digits={0}

@@ -13,6 +13,8 @@ import { type Selection, select, useView } from '../state/viewStore.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
 import { fingeringsTable, isSameWay } from '../tables/fingeringsTable.ts'
 import { TableOut } from '../tables/TableOut.tsx'
+import { fingeringsWords as words } from '../words/fingerings.ts'
+import { pageNames } from '../words/pages.ts'
 import { chartWords } from '../words/report.ts'
 import { titles } from '../words/tableHeadings.ts'
 import { BandField } from './Curves.tsx'
@@ -30,13 +32,13 @@ export function Fingerings(): ReactNode {
   const notes = [...derived.tables.notes].reverse()
   const most = notes.reduce((count, { candidates }) => Math.max(count, candidates.length), 0)
   return (
-    <section className="sheet" aria-label="Fingerings">
+    <section className="sheet" aria-label={pageNames.fingerings}>
       <div className="caption">
-        <h1>Fingering chart</h1>
+        <h1>{words.title}</h1>
         <Mark id="usual" />
         <span className="soft captionOf">{derived.design.name}</span>
         <Segments
-          label="Spelling"
+          label={words.spelling}
           labelHidden
           value={spelling}
           options={[
@@ -47,12 +49,12 @@ export function Fingerings(): ReactNode {
         />
         {most > fewCandidates ? (
           <Segments
-            label="Candidates"
+            label={words.candidates}
             labelHidden
             value={every}
             options={[
-              { value: 'few', text: 'first six' },
-              { value: 'every', text: `all, up to ${most}` },
+              { value: 'few', text: words.few },
+              { value: 'every', text: words.every(most) },
             ]}
             take={setEvery}
           />
@@ -74,25 +76,26 @@ export function Fingerings(): ReactNode {
         />
       </div>
       <p className="key">
-        <span className="mark usual">usual</span> as the trade teaches it{' '}
-        <span className="mark nearest">nearest</span> in tune <span className="mark chosen">chosen</span> by
-        you. A fingering is written <b>1-3</b>
-        <i className="partial">3</i>: valves, then the harmonic <Mark id="harmonic" />. Pick one for its
-        account; double-click to choose it.
+        <span className="mark usual">{words.marks.usual}</span> {words.key.usual}{' '}
+        <span className="mark nearest">{words.marks.nearest}</span> {words.key.nearest}{' '}
+        <span className="mark chosen">{words.marks.chosen}</span> {words.key.chosen} <b>1-3</b>
+        <i className="partial">3</i>
+        {words.key.harmonic} <Mark id="harmonic" />
+        {words.key.account}
       </p>
       {notes.length === 0 ? (
-        <p className="empty">No fingering comes within 60 cents of a note. Check fundamental and loops.</p>
+        <p className="empty">{words.nothing}</p>
       ) : (
         <div className="tableFrame">
           <table className="figures chartTable">
-            <caption className="unseen">Fingering chart of {derived.design.name}</caption>
+            <caption className="unseen">{words.chartOf(derived.design.name)}</caption>
             <thead>
               <tr>
-                <th scope="col">sounds</th>
-                <th scope="col">written</th>
-                <th scope="col">target, Hz</th>
+                <th scope="col">{words.sounds}</th>
+                <th scope="col">{words.written}</th>
+                <th scope="col">{words.target}</th>
                 <th scope="col" className="wide">
-                  fingering, harmonic and cents
+                  {words.fingering}
                 </th>
               </tr>
             </thead>
@@ -131,7 +134,7 @@ function NoteRow({ derived, note, limit }: NoteRowProps): ReactNode {
       <td>{noteName(note.writtenMidi, spelling)}</td>
       <td>{plainFigure(note.targetHz, 2)}</td>
       <td className="candidates">
-        {all.length === 0 ? <span className="soft">none within 60 cents</span> : null}
+        {all.length === 0 ? <span className="soft">{words.none}</span> : null}
         {all.map((candidate) => (
           <CandidateCell
             key={`${candidate.fingering} ${candidate.harmonic}`}
@@ -140,7 +143,7 @@ function NoteRow({ derived, note, limit }: NoteRowProps): ReactNode {
             candidate={candidate}
           />
         ))}
-        {more > 0 ? <span className="soft">and {more} more</span> : null}
+        {more > 0 ? <span className="soft">{words.more(more)}</span> : null}
       </td>
     </tr>
   )
@@ -163,11 +166,12 @@ function CandidateCell({ derived, note, candidate }: CandidateCellProps): ReactN
     pressed: candidate.pressed,
     harmonic: candidate.harmonic,
   }
-  const marks = [
-    isSameWay(candidate, note.usual) ? 'usual' : null,
-    isSameWay(candidate, note.nearest) ? 'nearest' : null,
-    chosen ? 'chosen' : null,
-  ].filter((mark) => mark !== null)
+  const is = {
+    usual: isSameWay(candidate, note.usual),
+    nearest: isSameWay(candidate, note.nearest),
+    chosen,
+  }
+  const marks = (['usual', 'nearest', 'chosen'] as const).filter((mark) => is[mark])
   const choose = (): void => {
     const { pressed, harmonic } = candidate
     run(chooseFingering(derived.design.id, note.midi, chosen ? null : { pressed, harmonic }))
@@ -193,7 +197,7 @@ function CandidateCell({ derived, note, candidate }: CandidateCellProps): ReactN
           select(cell)
           useListen.setState({ open: true })
         }}
-        title={`Harmonic ${candidate.harmonic}, ${plainFigure(candidate.hz, 2)} Hz. Double-click or press C to ${chosen ? 'go back to the usual' : 'choose'}, L to listen.`}
+        title={words.candidateHelp(candidate.harmonic, plainFigure(candidate.hz, 2), chosen)}
       >
         <b>{candidate.fingering}</b>
         <i className="partial">{candidate.harmonic}</i>
@@ -202,7 +206,7 @@ function CandidateCell({ derived, note, candidate }: CandidateCellProps): ReactN
         </span>
         {marks.map((mark) => (
           <span key={mark} className={`mark ${mark}`}>
-            {mark}
+            {words.marks[mark]}
           </span>
         ))}
       </button>

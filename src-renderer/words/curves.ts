@@ -1,0 +1,22 @@
+/** What the error charts, their tables and the page of the curves say. */
+export const curvesWords = {
+  leftOut: (shown: number, left: number) =>
+    `The ${shown} fingerings of the fewest valves; ${left} more are in the tables of the command line.`,
+  allHidden: 'Every design is hidden. Show one in the line-up to see its curve.',
+  headings: { fingering: 'Combination error', note: 'Error by note' },
+  alongAxis: 'Along the axis',
+  by: { fingering: 'by fingering', note: 'by note' },
+  shown: 'Fingerings shown',
+  which: { usual: 'one a step', all: 'all' },
+  band: 'band ±',
+  titles: { fingering: 'Combination error by fingering', note: 'Error by sounding note' },
+  columns: { step: 'step', fingering: 'fingering', note: 'note' },
+  /** `1-3 on 3`. */
+  playedAs: (fingering: string, harmonic: number) => `${fingering} on ${harmonic}`,
+  tableCaption: (title: string) => `${title}, cents, sharp positive`,
+  chart: 'chart',
+  chartLabel: (title: string) => `${title}, cents. Arrow keys read the values, Enter shows the account.`,
+  noValue: (place: string) => `${place}: no value`,
+  value: (design: string, place: string, cents: string) => `${design}, ${place}: ${cents} cents`,
+  axis: 'cents, sharp above the line',
+} as const
