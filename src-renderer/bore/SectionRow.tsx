@@ -106,7 +106,7 @@ function KindAndName({ designId, section, index }: SectionRowProps): ReactNode {
         label={boreWords.nameOf(number)}
         labelHidden
         value={section.name ?? ''}
-        placeholder="name"
+        placeholder={boreWords.name}
         take={(name) => tryRun(renameSection(designId, index, name))}
       />
     </div>

@@ -7,6 +7,7 @@ import { useSettings } from '../state/settings.ts'
 import { select, selectDesign, useView } from '../state/viewStore.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
 import { findWords as words } from '../words/find.ts'
+import { loopWords, valveWords } from '../words/tubing.ts'
 import { focusWhenThere } from './fields.ts'
 import type { Item } from './item.ts'
 
@@ -44,7 +45,7 @@ function loopItems({ design }: DerivedDesign): readonly Item[] {
       act: () => {
         selectDesign(design.id)
         useView.setState({ loopId: loop.id })
-        focusWhenThere(`Length of ${name}`)
+        focusWhenThere(loopWords.lengthOf(name))
       },
     }
   })
@@ -58,7 +59,7 @@ function valveItems({ design }: DerivedDesign): readonly Item[] {
     alsoCalled: design.name,
     act: () => {
       selectDesign(design.id)
-      focusWhenThere(`Drop of valve ${id}`)
+      focusWhenThere(valveWords.dropOf(id))
     },
   }))
 }

@@ -46,10 +46,10 @@ export function PictureOut({ name, title, svg, children }: PictureOutProps): Rea
       <div className="outButtons" role="group" aria-label={words.group(name)}>
         <span aria-hidden="true">{words.picture}</span>
         <button type="button" className="quiet" aria-label={words.svg(name)} onClick={() => void keepSvg()}>
-          SVG
+          {words.svgShown}
         </button>
         <button type="button" className="quiet" aria-label={words.png(name)} onClick={() => void keepPng()}>
-          PNG
+          {words.pngShown}
         </button>
       </div>
     </div>

@@ -57,8 +57,8 @@ export function ReportDialog(): ReactNode {
           label={words.paper}
           value={paper}
           options={[
-            { value: 'A4', text: 'A4' },
-            { value: 'Letter', text: 'Letter' },
+            { value: 'A4', text: words.papers.A4 },
+            { value: 'Letter', text: words.papers.Letter },
           ]}
           take={(value) => useBench.setState({ paper: value })}
         />

@@ -2,7 +2,7 @@ import { plainNoteName, type Spelling } from '#shared/pitch/noteName.ts'
 import type { Cell, Table } from '#shared/table/table.ts'
 import type { Summary } from '#shared/tuning/summary.ts'
 import type { DerivedDesign } from '../state/derived.ts'
-import { headings, titles } from '../words/tableHeadings.ts'
+import { headings, titles, comparisonFigures as words } from '../words/tableHeadings.ts'
 import { type LengthUnit, lengthCell } from './lengthCell.ts'
 
 interface Row {
@@ -32,19 +32,19 @@ function rowsOf(unit: LengthUnit, spelling: Spelling): readonly Row[] {
   const note = (midi: number | null): Cell => (midi === null ? null : plainNoteName(midi, spelling))
   const row = (figure: string, of: Row['of'], its = ''): Row => ({ figure, unit: its, of })
   return [
-    row('by fingering, rms', ({ byFingering }) => byFingering.rmsCents, 'cents'),
-    row('by fingering, largest', ({ byFingering }) => byFingering.largestCents, 'cents'),
-    row('by fingering, largest at', ({ byFingering }) => byFingering.largestAt),
-    row('steps', ({ byFingering }) => byFingering.count),
-    row('by note, rms', ({ byNote }) => byNote.rmsCents, 'cents'),
-    row('by note, largest', ({ byNote }) => byNote.largestCents, 'cents'),
-    row('by note, largest at', ({ byNote }) => note(byNote.largestAt)),
-    row('notes', ({ byNote }) => byNote.count),
-    row('body', ({ bodyMm }) => lengthCell(bodyMm, unit), unit),
-    row('loops together', ({ loopsMm }) => lengthCell(loopsMm, unit), unit),
-    row('all tube', ({ tubeMm }) => lengthCell(tubeMm, unit), unit),
-    row('loops', ({ loops }) => loops),
-    row('most loops in a route', ({ mostLoopsInRoute }) => mostLoopsInRoute),
+    row(words.rms, ({ byFingering }) => byFingering.rmsCents, 'cents'),
+    row(words.largest, ({ byFingering }) => byFingering.largestCents, 'cents'),
+    row(words.largestAt, ({ byFingering }) => byFingering.largestAt),
+    row(words.steps, ({ byFingering }) => byFingering.count),
+    row(words.noteRms, ({ byNote }) => byNote.rmsCents, 'cents'),
+    row(words.noteLargest, ({ byNote }) => byNote.largestCents, 'cents'),
+    row(words.noteLargestAt, ({ byNote }) => note(byNote.largestAt)),
+    row(words.notes, ({ byNote }) => byNote.count),
+    row(words.body, ({ bodyMm }) => lengthCell(bodyMm, unit), unit),
+    row(words.loopsTogether, ({ loopsMm }) => lengthCell(loopsMm, unit), unit),
+    row(words.allTube, ({ tubeMm }) => lengthCell(tubeMm, unit), unit),
+    row(words.loops, ({ loops }) => loops),
+    row(words.mostLoops, ({ mostLoopsInRoute }) => mostLoopsInRoute),
   ]
 }
 

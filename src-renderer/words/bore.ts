@@ -79,6 +79,7 @@ export const boreWords = {
   } satisfies Record<BoreSection['kind'], string>,
   profileKind: 'measured',
   kindOf: (number: number) => `Kind of section ${number}`,
+  name: 'name',
   nameOf: (number: number) => `Name of section ${number}`,
   lengthOf: (number: number) => `Length of section ${number}`,
   diameterOf: (number: number) => `Diameter of section ${number}`,
@@ -134,6 +135,7 @@ export const boreWords = {
   toMode: 'to',
   wholeMode: 'a whole number is expected.',
 
+  chart: 'chart',
   picture: 'Picture',
   pictures: {
     models: 'both models',

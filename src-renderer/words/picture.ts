@@ -5,6 +5,8 @@ export const pictureWords = {
   group: (name: string) => `Save picture: ${name}`,
   svg: (name: string) => `Save picture as SVG: ${name}`,
   png: (name: string) => `Save picture as PNG: ${name}`,
+  svgShown: 'SVG',
+  pngShown: 'PNG',
   failed: (name: string) => `${name} was not kept`,
   notDrawn: 'The browser could not draw the picture as pixels.',
 } as const

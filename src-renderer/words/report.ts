@@ -15,6 +15,7 @@ export const reportWords = {
   pdf: 'Keep as PDF…',
   cancel: 'Cancel',
   paper: 'Paper',
+  papers: { A4: 'A4', Letter: 'Letter' },
   notPrinted: 'The report was not printed',
   fileName: (workbook: string) => `${workbook}, report`,
   heading: (workbook: string) => `Report: ${workbook}`,

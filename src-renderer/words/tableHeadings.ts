@@ -70,6 +70,23 @@ export const headings = {
   inDesign: 'loop in the design',
 } as const
 
+/** The rows of the table that compares the designs. */
+export const comparisonFigures = {
+  rms: 'by fingering, rms',
+  largest: 'by fingering, largest',
+  largestAt: 'by fingering, largest at',
+  steps: 'steps',
+  noteRms: 'by note, rms',
+  noteLargest: 'by note, largest',
+  noteLargestAt: 'by note, largest at',
+  notes: 'notes',
+  body: 'body',
+  loopsTogether: 'loops together',
+  allTube: 'all tube',
+  loops: 'loops',
+  mostLoops: 'most loops in a route',
+} as const
+
 /** Titles of the tables, which are their files' names too. */
 export const titles = {
   combinations: (of: string) => `Combinations of ${of}`,

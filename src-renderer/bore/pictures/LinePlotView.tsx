@@ -2,6 +2,7 @@ import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react'
 import { inksAt } from '../../curves/inkOfTheme.ts'
 import { useTheme } from '../../look/useTheme.ts'
 import 'uplot/dist/uPlot.min.css'
+import { boreWords } from '../../words/bore.ts'
 import { useWidth } from '../useWidth.ts'
 import { type LinePlot, mountLinePlot, type PlotModel } from './linePlot.ts'
 
@@ -50,7 +51,7 @@ export function LinePlotView({ model, height, label, pointedHz, point }: LinePlo
         className="linePlot"
         ref={host}
         role="group"
-        aria-roledescription="chart"
+        aria-roledescription={boreWords.chart}
         aria-label={label}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: its peaks are read with the keyboard
         tabIndex={0}
