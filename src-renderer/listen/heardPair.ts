@@ -57,7 +57,7 @@ function fingeringPair(
   const row = tables.combinations.find((each) => each.fingering === fingering)
   if (row === undefined) return null
   return {
-    title: fingering === '0' ? 'Open' : fingering,
+    title: fingering === '0' ? listenWords.open : fingering,
     noteHz: harmonicHz(instrument, row.lengthMm, harmonic),
     targetHz: harmonicHz(instrument, row.requiredLengthMm, harmonic),
     errorCents: row.errorCents,

@@ -12,6 +12,7 @@ export const listenWords = {
     alternately: 'in turn',
     together: 'together',
   } satisfies Record<ComparisonWay, string>,
+  open: 'Open',
   against: 'Against its target',
   onHarmonic: 'on harmonic',
   nothingPicked: 'Pick a figure, a note or a point of a curve to hear it against its target.',
