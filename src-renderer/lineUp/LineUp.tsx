@@ -4,6 +4,7 @@ import {
   memo,
   type ReactNode,
   useCallback,
+  useDeferredValue,
   useRef,
   useState,
 } from 'react'
@@ -29,7 +30,8 @@ import { lineUpWords as words } from '../words/lineUp.ts'
 
 /** The designs side by side with the three figures that compare them. */
 export function LineUp(): ReactNode {
-  const all = useDerived()
+  // The curve under the hand goes first; the figures of the cards follow as time allows.
+  const all = useDeferredValue(useDerived())
   const selected = useSelectedDesign()
   const dragged = useRef<string>(null)
   const drag = useCallback((designId: string) => {

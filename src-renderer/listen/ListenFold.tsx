@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react'
+import { lazy, memo, type ReactNode, Suspense, useEffect, useRef } from 'react'
 import type { DerivedDesign } from '../state/derived.ts'
 import type { Selection } from '../state/viewStore.ts'
 import { listenWords } from '../words/listen.ts'
@@ -14,7 +14,7 @@ interface ListenFoldProps {
 }
 
 /** Under the account: opens what lets it be heard. Nothing of sound is loaded before. */
-export function ListenFold(props: ListenFoldProps): ReactNode {
+export const ListenFold = memo(function ListenFold(props: ListenFoldProps): ReactNode {
   const open = useListen((state) => state.open)
   const button = useRef<HTMLButtonElement>(null)
   const wasOpen = useRef(open)
@@ -42,4 +42,4 @@ export function ListenFold(props: ListenFoldProps): ReactNode {
       </button>
     </p>
   )
-}
+})

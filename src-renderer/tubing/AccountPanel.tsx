@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { memo, type ReactNode } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { slideMovementMm } from '#shared/tubing/slideMovement.ts'
@@ -17,7 +17,7 @@ interface AccountPanelProps {
 }
 
 /** Why the selected cell is as far out as it is. */
-export function AccountPanel({ derived, selection }: AccountPanelProps): ReactNode {
+export const AccountPanel = memo(function AccountPanel({ derived, selection }: AccountPanelProps): ReactNode {
   if (selection === null || selection.designId !== derived.design.id) {
     return (
       <div className="account">
@@ -29,7 +29,7 @@ export function AccountPanel({ derived, selection }: AccountPanelProps): ReactNo
   if (selection.kind === 'note') return <NoteAccount derived={derived} selection={selection} />
   const row = derived.tables.combinations.find(({ fingering }) => fingering === selection.fingering)
   return row === undefined ? null : <CombinationAccount derived={derived} row={row} />
-}
+})
 
 function CombinationAccount({
   derived,

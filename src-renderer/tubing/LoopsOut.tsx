@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { memo, type ReactNode } from 'react'
 import { dxfText } from '#shared/bench/drawing/dxf.ts'
 import { svgText } from '#shared/bench/drawing/svg.ts'
 import { tubingDrawing } from '#shared/bench/tubing/tubingDrawing.ts'
@@ -17,7 +17,7 @@ import { titles } from '../words/tableHeadings.ts'
 import { tubingWords as words } from '../words/tubing.ts'
 
 /** The loops of a design taken along: copied, as a table, as a drawing to scale; and loops taken in from a table. */
-export function LoopsOut({ design }: { readonly design: Design }): ReactNode {
+export const LoopsOut = memo(function LoopsOut({ design }: { readonly design: Design }): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   const name = titles.loops(design.name)
   const drawn = () => tubingDrawing(design.name, design.loops, design.instrument.boreDiameterMm)
@@ -45,4 +45,4 @@ export function LoopsOut({ design }: { readonly design: Design }): ReactNode {
       ]}
     />
   )
-}
+})

@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo, useRef } from 'react'
+import { memo, type ReactNode, useDeferredValue, useMemo, useRef } from 'react'
 import { lengthText } from '#shared/quantity/figures.ts'
 import { liesInRoute } from '#shared/valves/gate.ts'
 import { bitsOf, routing } from '#shared/valves/route.ts'
@@ -21,8 +21,10 @@ const drawingWidthPx = 132
 /** The right-hand place: the selected design's instrument, loops, valves, and the account of what is selected. */
 export function Tubing(): ReactNode {
   const derived = useSelectedDesign()
+  // The loop under the hand goes first; what is said of it follows as time allows.
+  const settled = useDeferredValue(derived)
   const selection = useView((state) => state.selection)
-  if (derived === null) return null
+  if (derived === null || settled === null) return null
   const { design, instrument, tables } = derived
   const openMm = tables.mainSlide.nominalOpenMm
   return (
@@ -44,12 +46,12 @@ export function Tubing(): ReactNode {
           <button type="button" className="add" onClick={() => useDialog.setState({ open: 'changeSystem' })}>
             {words.anotherSystem}
           </button>
-          <LoopsOut design={derived.design} />
+          <LoopsOut design={settled.design} />
         </p>
-        <Warnings derived={derived} />
+        <Warnings derived={settled} />
       </div>
-      <AccountPanel derived={derived} selection={selection} />
-      <ListenFold derived={derived} selection={selection} />
+      <AccountPanel derived={settled} selection={selection} />
+      <ListenFold derived={settled} selection={selection} />
     </aside>
   )
 }
@@ -142,7 +144,7 @@ function ScaleBar({
   )
 }
 
-function Warnings({ derived }: { readonly derived: DerivedDesign }): ReactNode {
+const Warnings = memo(function Warnings({ derived }: { readonly derived: DerivedDesign }): ReactNode {
   const own = useWarnings(derived)
   if (own.length === 0) return null
   return (
@@ -155,4 +157,4 @@ function Warnings({ derived }: { readonly derived: DerivedDesign }): ReactNode {
       </ul>
     </section>
   )
-}
+})
