@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { firstSteps } from '../words/help.ts'
+import { firstSteps } from '../words/start.ts'
 import { takeFirstStep } from './takeFirstStep.ts'
 
 /** Three plain tasks, one for each kind of user. */

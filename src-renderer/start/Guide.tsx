@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react'
-import { firstSteps } from '../words/help.ts'
-import { startWords } from '../words/start.ts'
+import { firstSteps, startWords } from '../words/start.ts'
 import { useGuide } from './firstStepStore.ts'
 
 /** What to look at and what to do, above the page that a first task led to. */

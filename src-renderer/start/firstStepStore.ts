@@ -1,6 +1,6 @@
 import { create } from 'zustand'
 import { persist } from 'zustand/middleware'
-import type { FirstStep } from '../words/help.ts'
+import type { FirstStep } from '../words/start.ts'
 
 /** The task that a person was led to, while its few words still stand above the page. */
 export const useGuide = create<{ readonly step: FirstStep | null }>()(() => ({ step: null }))

@@ -3,7 +3,7 @@ import { closeDialog } from '../dialogs/dialogStore.ts'
 import { whenKept } from '../state/fileActions.ts'
 import { select, selectDesign, useView } from '../state/viewStore.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
-import type { FirstStep } from '../words/help.ts'
+import type { FirstStep } from '../words/start.ts'
 import { useGuide } from './firstStepStore.ts'
 import { openExample } from './readExample.ts'
 

@@ -1,4 +1,4 @@
-/** Everything that Help and the first steps say; the words of the trade and the formulas have files of their own. */
+/** Everything that Help says; the first steps, the words of the trade and the formulas have files of their own. */
 export const helpWords = {
   title: 'Help',
   parts: { steps: 'First steps', keys: 'Signs and keys', words: 'Words', formulas: 'Formulas' },
@@ -11,33 +11,6 @@ export const helpWords = {
   typed: 'A field takes 2*62.5 + pi*19, 2 ft 9 in, 1 3/16 in, 12,5 mm.',
   stepsLead: 'Three ways in, each with an example from Saltmarsh Lane. What is open is asked about first.',
 } as const
-
-/** The three tasks of a first run, each with what to do when it is open. */
-export const firstSteps = [
-  {
-    id: 'slide',
-    title: 'Size a slide',
-    lead: 'A slide is missing, crushed, or wrong for the pitch.',
-    guide:
-      'Type what you measured into the fields: leg spacing, outer legs, knuckles. The bow, the legs to cut and the drawing follow at once; the sheet is for the bench.',
-  },
-  {
-    id: 'compensating',
-    title: 'Try a compensating layout',
-    lead: 'What it mends, what is left over, what tube it costs.',
-    guide:
-      'The account on the right says why 1-3 with the fourth valve is out. Drag a loop’s bow and watch the curve; the other lines are the same body with other systems.',
-  },
-  {
-    id: 'compare',
-    title: 'Compare systems',
-    lead: 'One body, four systems, side by side in figures.',
-    guide:
-      'The least of each row is underlined: errors against tube. Pick a name to work on that design; Curves shows them as lines, and Listen lets them be heard.',
-  },
-] as const
-
-export type FirstStep = (typeof firstSteps)[number]['id']
 
 /** What the keys do, by what they are pressed in; `main` is what stands before a letter: `Ctrl+` or `⌘`. */
 export const helpKeys = (main: string): readonly (readonly [keys: string, act: string])[] => [

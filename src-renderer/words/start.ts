@@ -13,3 +13,30 @@ export const startWords = {
   examples: 'Examples from Saltmarsh Lane',
   lately: 'Lately',
 } as const
+
+/** The three tasks of a first run, each with what to do when it is open. */
+export const firstSteps = [
+  {
+    id: 'slide',
+    title: 'Size a slide',
+    lead: 'A slide is missing, crushed, or wrong for the pitch.',
+    guide:
+      'Type what you measured into the fields: leg spacing, outer legs, knuckles. The bow, the legs to cut and the drawing follow at once; the sheet is for the bench.',
+  },
+  {
+    id: 'compensating',
+    title: 'Try a compensating layout',
+    lead: 'What it mends, what is left over, what tube it costs.',
+    guide:
+      'The account on the right says why 1-3 with the fourth valve is out. Drag a loop’s bow and watch the curve; the other lines are the same body with other systems.',
+  },
+  {
+    id: 'compare',
+    title: 'Compare systems',
+    lead: 'One body, four systems, side by side in figures.',
+    guide:
+      'The least of each row is underlined: errors against tube. Pick a name to work on that design; Curves shows them as lines, and Listen lets them be heard.',
+  },
+] as const
+
+export type FirstStep = (typeof firstSteps)[number]['id']
