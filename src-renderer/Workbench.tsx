@@ -53,7 +53,7 @@ function Pages(): ReactNode {
   return (
     <div className="tabs">
       <div className="tabList" role="tablist" aria-label={words.tabs} ref={list}>
-        {pages.map(({ id, name }, i) => (
+        {pages.map(({ id, name, load }, i) => (
           <button
             key={id}
             type="button"
@@ -65,6 +65,8 @@ function Pages(): ReactNode {
             tabIndex={i === at ? 0 : -1}
             onClick={() => useView.setState({ page: id })}
             onKeyDown={key}
+            onPointerEnter={() => void load?.()}
+            onFocus={() => void load?.()}
           >
             {name}
           </button>

@@ -3,21 +3,40 @@ import type { Page } from '../state/viewStore.ts'
 import { pageNames } from '../words/pages.ts'
 import { Curves } from './Curves.tsx'
 
-// Pages that are not looked at first arrive when they are asked for, and their style sheets with them.
-const Fingerings = lazy(() => import('./Fingerings.tsx').then(({ Fingerings: page }) => ({ default: page })))
-const Lengths = lazy(() => import('./Lengths.tsx').then(({ Lengths: page }) => ({ default: page })))
-const Compare = lazy(() => import('./Compare.tsx').then(({ Compare: page }) => ({ default: page })))
-const Bore = lazy(() => import('./Bore.tsx').then(({ Bore: page }) => ({ default: page })))
-const Bench = lazy(() => import('./Bench.tsx').then(({ Bench: page }) => ({ default: page })))
-const Pictures = lazy(() => import('./Pictures.tsx').then(({ Pictures: page }) => ({ default: page })))
+type Load = () => Promise<{ readonly default: ComponentType }>
+
+/**
+ * Pages that are not looked at first arrive when they are asked for, and their style sheets with them; a pointer
+ * or the focus on their tab asks already.
+ */
+const loads: Readonly<Record<Exclude<Page, 'curves'>, Load>> = {
+  fingerings: () => import('./Fingerings.tsx').then(({ Fingerings: page }) => ({ default: page })),
+  lengths: () => import('./Lengths.tsx').then(({ Lengths: page }) => ({ default: page })),
+  compare: () => import('./Compare.tsx').then(({ Compare: page }) => ({ default: page })),
+  bore: () => import('./Bore.tsx').then(({ Bore: page }) => ({ default: page })),
+  bench: () => import('./Bench.tsx').then(({ Bench: page }) => ({ default: page })),
+  pictures: () => import('./Pictures.tsx').then(({ Pictures: page }) => ({ default: page })),
+}
+
+interface PageEntry {
+  readonly id: Page
+  readonly name: string
+  readonly page: ComponentType
+  /** Fetches the page ahead of its being shown. */
+  readonly load?: Load
+}
+
+function asked(id: Exclude<Page, 'curves'>): PageEntry {
+  return { id, name: pageNames[id], page: lazy(loads[id]), load: loads[id] }
+}
 
 /** The pages of the middle, in the order of their tabs. */
-export const pages: readonly { readonly id: Page; readonly name: string; readonly page: ComponentType }[] = [
+export const pages: readonly PageEntry[] = [
   { id: 'curves', name: pageNames.curves, page: Curves },
-  { id: 'fingerings', name: pageNames.fingerings, page: Fingerings },
-  { id: 'lengths', name: pageNames.lengths, page: Lengths },
-  { id: 'compare', name: pageNames.compare, page: Compare },
-  { id: 'bore', name: pageNames.bore, page: Bore },
-  { id: 'bench', name: pageNames.bench, page: Bench },
-  { id: 'pictures', name: pageNames.pictures, page: Pictures },
+  asked('fingerings'),
+  asked('lengths'),
+  asked('compare'),
+  asked('bore'),
+  asked('bench'),
+  asked('pictures'),
 ]

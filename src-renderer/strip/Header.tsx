@@ -111,7 +111,7 @@ function HistoryButtons(): ReactNode {
         type="button"
         className="quiet"
         disabled={undoName === null}
-        title={`${mainKey}Z`}
+        title={`${words.undo(undoName)} (${mainKey}Z)`}
         onClick={undo}
       >
         {words.undo(undoName)}
@@ -120,7 +120,7 @@ function HistoryButtons(): ReactNode {
         type="button"
         className="quiet"
         disabled={redoName === null}
-        title={`${mainKey}Shift+Z`}
+        title={`${words.redo(redoName)} (${mainKey}Shift+Z)`}
         onClick={redo}
       >
         {words.redo(redoName)}

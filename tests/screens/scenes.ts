@@ -23,6 +23,8 @@ const bass = (page: Page) => example(page, /Bass in F/)
 
 async function tab(page: Page, name: string): Promise<void> {
   await page.getByRole('tab', { name }).click()
+  // A page arrives when it is first asked for.
+  await page.locator('#page > *').first().waitFor()
 }
 
 async function start(page: Page, system: RegExp): Promise<void> {

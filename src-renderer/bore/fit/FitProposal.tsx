@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { Fragment, type ReactNode } from 'react'
 import type { FittedBore } from '#shared/bore/fitBore.ts'
 import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { DesignSection } from '#shared/workbook/bore.ts'
@@ -62,12 +62,14 @@ export function FitProposal({ fitted, asked, present, sections, take, leave }: F
       <p>
         {boreWords.wouldBeOff}:{' '}
         {asked.targets.map(({ mode }, i) => (
-          <span key={mode} className="unbroken">
-            {i === 0 ? '' : ', '}
-            {boreWords.modeNumber(mode)} {signedCents(fitted.errorsCents[i] ?? Number.NaN)}
-          </span>
+          <Fragment key={mode}>
+            <span className="unbroken">
+              {boreWords.modeNumber(mode)} {signedCents(fitted.errorsCents[i] ?? Number.NaN)}
+              {i === asked.targets.length - 1 ? '.' : ','}
+            </span>{' '}
+          </Fragment>
         ))}
-        . {boreWords.rms} <b>{plainFigure(fitted.rmsCents, 1)}</b>.
+        {boreWords.rms} <b>{plainFigure(fitted.rmsCents, 1)}</b>.
       </p>
       {fitted.status === 'stopped' ? <p className="slip">{boreWords.fitStopped}</p> : null}
       {held.map((free) => (
