@@ -6,12 +6,19 @@ async function bass(page: Page): Promise<void> {
   await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
 }
 
+/** Keys are heard once the window stands. */
+async function stands(page: Page): Promise<void> {
+  await page.locator('.start, .strip').first().waitFor()
+}
+
 async function find(page: Page, typed: string): Promise<void> {
+  await stands(page)
   await page.keyboard.press('Control+k')
   await page.getByRole('combobox', { name: /^Field, design/ }).fill(typed)
 }
 
 async function help(page: Page, part: string): Promise<void> {
+  await stands(page)
   await page.keyboard.press('F1')
   await page.getByRole('button', { name: part, exact: true }).click()
 }

@@ -49,7 +49,7 @@ export const keepingScenes: readonly Scene[] = [
       await lose(page)
       await page.getByRole('button', { name: /Early two-valve/ }).click()
       await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
-      await page.getByRole('status').waitFor()
+      await page.locator('.keepingNotice').waitFor()
     },
   },
   {
