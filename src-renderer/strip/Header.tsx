@@ -111,7 +111,7 @@ function HistoryButtons(): ReactNode {
         type="button"
         className="quiet"
         disabled={undoName === null}
-        title={`${words.undo(undoName)} (${mainKey}Z)`}
+        title={words.withKeys(words.undo(undoName), `${mainKey}Z`)}
         onClick={undo}
       >
         {words.undo(undoName)}
@@ -120,7 +120,7 @@ function HistoryButtons(): ReactNode {
         type="button"
         className="quiet"
         disabled={redoName === null}
-        title={`${words.redo(redoName)} (${mainKey}Shift+Z)`}
+        title={words.withKeys(words.redo(redoName), `${mainKey}Shift+Z`)}
         onClick={redo}
       >
         {words.redo(redoName)}

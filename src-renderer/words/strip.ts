@@ -17,6 +17,7 @@ export const stripWords = {
     `${file ?? 'No file yet'}${dirty ? ', not saved' : ''}. Click to rename.`,
   nameless: 'Without a name',
   notSaved: 'not saved',
+  withKeys: (command: string, keys: string) => `${command} (${keys})`,
   undo: (step: string | null) => (step === null ? 'Undo' : `Undo “${step}”`),
   redo: (step: string | null) => (step === null ? 'Redo' : `Redo “${step}”`),
 } as const
