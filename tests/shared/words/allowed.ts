@@ -4,7 +4,6 @@ const units = new Set(['mm', 'in', 'Hz', 'cents', 'ppm', 'hPa', 'px', 'g/cm³'])
 /** Texts that look like words and that nobody reads, or that are written alike in every language. */
 const others: readonly { readonly form: RegExp; readonly why: string }[] = [
   { form: /^\.[a-z]{3,4}$/, why: 'the ending of a file name' },
-  { form: /^Shift\+[A-Z]$/, why: 'what stands on the keys' },
   { form: /^ferrule [a-z ]+$/, why: 'the name under which the browser keeps a setting' },
   { form: /^@page \{|format\("woff2"\)|^\) rotate\(/, why: 'a part of a style sheet or of a drawing' },
   { form: /^words long$/, why: 'classes of a cell' },
