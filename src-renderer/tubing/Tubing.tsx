@@ -22,9 +22,10 @@ const drawingWidthPx = 132
 export function Tubing(): ReactNode {
   const derived = useSelectedDesign()
   // The loop under the hand goes first; what is said of it follows as time allows.
-  const settled = useDeferredValue(derived)
+  const follows = useDeferredValue(derived)
   const selection = useView((state) => state.selection)
-  if (derived === null || settled === null) return null
+  if (derived === null) return null
+  const settled = follows?.design.id === derived.design.id ? follows : derived
   const { design, instrument, tables } = derived
   const openMm = tables.mainSlide.nominalOpenMm
   return (

@@ -5,6 +5,8 @@ import { openExample } from './steps.ts'
 
 /** Looks for something with the keyboard alone and goes to what comes first. */
 async function find(page: Page, typed: string): Promise<void> {
+  // Keys are heard once the window stands.
+  await page.locator('.start, .strip').first().waitFor()
   await page.keyboard.press('Control+k')
   await page.getByRole('combobox', { name: /^Field, design/ }).waitFor()
   await page.keyboard.type(typed)
@@ -47,10 +49,10 @@ describe('finding, by the keyboard alone', () => {
     await expect.poll(() => focused(page)).toBe('Length of third')
     expect(await page.locator('.cardName[aria-current="true"]').textContent()).toBe('Plain, four valves')
     await find(page, 'eb3')
-    expect(await account(page)).toMatch(/^E♭3, /)
+    await expect.poll(() => account(page)).toMatch(/^E♭3, /)
     expect(await page.getByRole('button', { name: 'by note', pressed: true }).count()).toBe(1)
     await find(page, '1-3-4')
-    expect(await account(page)).toMatch(/^1-3-4 is \+136\.7/)
+    await expect.poll(() => account(page)).toMatch(/^1-3-4 is \+136\.7/)
     await find(page, 'compare')
     expect(await chosenTab(page)).toBe('Compare')
     await find(page, 'd#3')
@@ -101,6 +103,7 @@ describe('finding, by the keyboard alone', () => {
 
   browserTest('names the chosen row to a screen reader, all round the list', async ({ form }) => {
     const { page } = await form.open()
+    await page.locator('.start').waitFor()
     await page.keyboard.press('Control+k')
     const field = page.getByRole('combobox', { name: /^Field, design/ })
     const chosen = async (): Promise<string | null> => {
@@ -155,7 +158,7 @@ describe('a first run', () => {
     await find(page, 'try compensating layout')
     await page.getByRole('button', { name: 'Don’t save' }).click()
     await page.getByRole('complementary', { name: 'Try a compensating layout' }).waitFor()
-    expect(await account(page)).toMatch(/^1-3-4 is \+30\.3/)
+    await expect.poll(() => account(page)).toMatch(/^1-3-4 is \+30\.3/)
     await find(page, 'compare systems')
     await page.getByRole('complementary', { name: 'Compare systems' }).waitFor()
     expect(await chosenTab(page)).toBe('Compare')

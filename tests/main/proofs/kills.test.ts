@@ -5,7 +5,7 @@ import type { KillOutcome } from '../../proofs/killing.ts'
 import { buildChild, killOnce, lossesOf } from '../../proofs/killing.ts'
 import { versionIn, versionText } from '../../proofs/version.ts'
 
-const kills = 40
+const kills = 20
 
 describe('A program killed while it saves', () => {
   let child = ''
