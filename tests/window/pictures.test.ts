@@ -185,6 +185,7 @@ describe('the pictures', () => {
     }
     await page.getByText('The same figures in a table').click()
     const table = page.getByRole('table', { name: /^Tube of each fingering/ })
+    await table.waitFor()
     expect(await table.getByRole('rowheader').count()).toBe(
       await picture(page, 'ruler').locator('[data-cents]').count(),
     )

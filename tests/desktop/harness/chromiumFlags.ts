@@ -1,6 +1,12 @@
+import { existsSync } from 'node:fs'
+
+/** Debian's Chromium without anything to look at, a quarter quicker; its whole Chromium does as well. */
+const shell = '/usr/bin/chromium-headless-shell'
+const whole = '/usr/bin/chromium'
+
 /** Where Debian puts Chromium, and the flags that keep it quiet and off the network. */
 export const ownChromium = {
-  executablePath: '/usr/bin/chromium',
+  executablePath: existsSync(shell) ? shell : whole,
   args: [
     '--no-sandbox',
     '--disable-gpu',
