@@ -18,7 +18,7 @@ describe('a loop', () => {
     await expect.poll(() => figure(page, '1').textContent()).toMatch(/^−\d/)
     await page.getByRole('button', { name: 'Undo “First loop length”' }).click()
     await expect.poll(() => figure(page, '1').textContent()).toBe('0.0')
-    expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
+    await expect.poll(() => page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
   })
 
   browserTest('moves by arrow keys, half a millimetre a press, in one step', async ({ form }) => {
@@ -31,7 +31,7 @@ describe('a loop', () => {
       .poll(async () => Number(await field(page, 'Length of first').inputValue()))
       .toBeCloseTo(mm + 2, 1)
     await page.getByRole('button', { name: 'Undo “First loop length”' }).click()
-    expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
+    await expect.poll(() => page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
   })
 
   browserTest('has its gate set in plain words, and drops out of the route', async ({ form }) => {
@@ -40,7 +40,7 @@ describe('a loop', () => {
     await page.getByRole('button', { name: /^first 1 down/ }).click()
     await page.getByRole('radiogroup', { name: 'Valve 3' }).getByText('up').click()
     await page.getByRole('button', { name: /^first 1 down, 3 up/ }).waitFor()
-    expect(await figure(page, '1-3').textContent()).toMatch(/^\+2\d\d/)
+    await expect.poll(() => figure(page, '1-3').textContent()).toMatch(/^\+2\d\d/)
   })
 })
 
@@ -49,13 +49,13 @@ describe('a field', () => {
     const { page } = await form.open()
     await openExample(page, 'Bass in F, four ways')
     await type(page, 'A4', '44')
-    expect(await page.getByRole('alert').textContent()).toBe(
-      'A4: “44” is out of range. Expected at least 380 Hz.',
-    )
-    expect(await field(page, 'A4').inputValue()).toBe('44')
+    await expect
+      .poll(() => page.getByRole('alert').textContent())
+      .toBe('A4: “44” is out of range. Expected at least 380 Hz.')
+    await expect.poll(() => field(page, 'A4').inputValue()).toBe('44')
     await field(page, 'A4').press('Escape')
-    expect(await field(page, 'A4').inputValue()).toBe('440.0')
-    expect(await page.getByRole('alert').count()).toBe(0)
+    await expect.poll(() => field(page, 'A4').inputValue()).toBe('440.0')
+    await expect.poll(() => page.getByRole('alert').count()).toBe(0)
   })
 
   browserTest('takes calculations, feet and inches, and the decimal comma', async ({ form }) => {
@@ -75,10 +75,10 @@ describe('a field', () => {
     const { page } = await form.open()
     await startFrom(page, 'Ascending third')
     await type(page, 'Length of third, ascending', '9 m')
-    expect(await page.getByRole('alert').textContent()).toContain(
-      'of loops in the open route, expected at most',
-    )
-    expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
+    await expect
+      .poll(() => page.getByRole('alert').textContent())
+      .toContain('of loops in the open route, expected at most')
+    await expect.poll(() => page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
   })
 })
 
@@ -96,18 +96,17 @@ describe('the line-up', () => {
       await field(page, 'Design name').press('Enter')
       const renamed = page.getByRole('button', { name: 'Longer third', exact: true })
       await renamed.press('Alt+ArrowUp')
-      expect(await page.locator('.cardName').allTextContents()).toEqual([
-        'Longer third',
-        'Plain, three valves',
-      ])
+      await expect
+        .poll(() => page.locator('.cardName').allTextContents())
+        .toEqual(['Longer third', 'Plain, three valves'])
       await page.getByRole('button', { name: 'Show the curve of Longer third' }).click()
-      expect(await page.getByRole('columnheader', { name: 'Longer third' }).count()).toBe(0)
+      await expect.poll(() => page.getByRole('columnheader', { name: 'Longer third' }).count()).toBe(0)
       await renamed.press('Delete')
-      expect(await page.locator('.cardName').allTextContents()).toEqual(['Plain, three valves'])
+      await expect.poll(() => page.locator('.cardName').allTextContents()).toEqual(['Plain, three valves'])
       for (const step of ['Delete design', 'Move design', 'Design name', 'Duplicate design']) {
         await page.getByRole('button', { name: `Undo “${step}”` }).click()
       }
-      expect(await page.locator('.cardName').allTextContents()).toEqual(['Plain, three valves'])
+      await expect.poll(() => page.locator('.cardName').allTextContents()).toEqual(['Plain, three valves'])
     },
   )
 
@@ -139,11 +138,11 @@ describe('a wrong file', () => {
       const question = page.getByRole('dialog', { name: /^Save / })
       await question.getByRole('button', { name: 'Don’t save' }).click()
       const trouble = page.getByRole('dialog', { name: 'broken.ferrule was not opened' })
-      expect(await trouble.textContent()).toContain(
-        'designs[0].loops[0].lengthMm: found -5, expected a length of 0 mm or more.',
-      )
+      await expect
+        .poll(() => trouble.textContent())
+        .toContain('designs[0].loops[0].lengthMm: found -5, expected a length of 0 mm or more.')
       await trouble.getByRole('button', { name: 'Close' }).click()
-      expect(await field(page, 'Length of third').inputValue()).toBe('800.0')
+      await expect.poll(() => field(page, 'Length of third').inputValue()).toBe('800.0')
       await page.getByRole('button', { name: 'Undo “Third loop length”' }).waitFor()
     },
   )
@@ -160,12 +159,12 @@ describe('the fingering chart', () => {
     // 1-3 on harmonic 4.
     const other = row.getByRole('button', { name: /^1-34/ })
     await other.click()
-    expect(await page.locator('.account').textContent()).toContain('C3, 1-3 on')
+    await expect.poll(() => page.locator('.account').textContent()).toContain('C3, 1-3 on')
     await other.press('c')
     await row.getByText('chosen').waitFor()
     await page.getByRole('button', { name: 'Undo “Choose fingering”' }).waitFor()
     await row.getByRole('button', { name: /chosen/ }).press('c')
-    expect(await row.getByText('chosen').count()).toBe(0)
+    await expect.poll(() => row.getByText('chosen').count()).toBe(0)
   })
 })
 
@@ -180,7 +179,7 @@ describe('the chart', () => {
       .poll(() => page.locator('[aria-live="polite"]').first().textContent())
       .toContain('+53.6 cents')
     await chart.press('Enter')
-    expect(await page.locator('.account').textContent()).toContain('1-2-3 is +53.6 cents, sharp')
+    await expect.poll(() => page.locator('.account').textContent()).toContain('1-2-3 is +53.6 cents, sharp')
   })
 })
 
@@ -193,9 +192,9 @@ describe('twelve valves', () => {
       await add.click()
       await page.getByRole('button', { name: `More for valve ${valve}` }).waitFor()
     }
-    expect(await add.isDisabled()).toBe(true)
+    await expect.poll(() => add.isDisabled()).toBe(true)
     await page.getByRole('slider', { name: 'Length of twelfth' }).waitFor()
-    expect(await page.getByRole('group', { name: /^Combination error/ }).count()).toBe(1)
+    await expect.poll(() => page.getByRole('group', { name: /^Combination error/ }).count()).toBe(1)
     expect(complaints).toEqual([])
   })
 })

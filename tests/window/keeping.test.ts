@@ -59,7 +59,7 @@ inDouble('after a crash', (test) => {
     await page.getByRole('button', { name: 'Compare with bass.ferrule…' }).click()
     const row = page.getByRole('dialog').getByRole('row').filter({ hasText: 'length' })
     await expect.poll(() => row.getByRole('cell').allTextContents()).toEqual(['700 mm', '712.5 mm'])
-    expect(await row.getByRole('rowheader').textContent()).toContain('loop “third” › length')
+    await expect.poll(() => row.getByRole('rowheader').textContent()).toContain('loop “third” › length')
 
     await page.getByRole('button', { name: 'Restore the kept work' }).click()
     await expect.poll(() => third(page)).toBe('712.5')
@@ -87,7 +87,7 @@ inDouble('a file that cannot be written', (test) => {
     await desktop.chooseMenu('save')
     const dialog = page.getByRole('dialog', { name: 'The workbook was not saved' })
     await dialog.getByText('is no longer there, so “bass.ferrule” could not be written.').waitFor()
-    expect(await page.getByLabel('not saved', { exact: true }).count()).toBe(1)
+    await expect.poll(() => page.getByLabel('not saved', { exact: true }).count()).toBe(1)
     expect(await keptText(desktop)).toContain('712.5')
 
     await desktop.answerFile('showSaveDialog', join(folder, 'elsewhere.ferrule'))
@@ -113,7 +113,7 @@ inDouble('a file changed by another program', (test) => {
     await change('712.5', '720.25')
     await page.getByRole('button', { name: 'Keep the open work' }).click()
     expect(await third(page)).toBe('712.5')
-    expect(await page.getByLabel('not saved', { exact: true }).count()).toBe(1)
+    await expect.poll(() => page.getByLabel('not saved', { exact: true }).count()).toBe(1)
 
     await change('720.25', '731')
     await page.getByRole('cell', { name: '731 mm' }).waitFor()
@@ -122,7 +122,7 @@ inDouble('a file changed by another program', (test) => {
     await expect.poll(() => page.getByLabel('not saved', { exact: true }).count()).toBe(0)
     await desktop.chooseMenu('undo')
     await expect.poll(() => third(page)).toBe('712.5')
-    expect(await page.getByLabel('not saved', { exact: true }).count()).toBe(1)
+    await expect.poll(() => page.getByLabel('not saved', { exact: true }).count()).toBe(1)
     await desktop.chooseMenu('save')
     await expect.poll(() => lengthInFile(path)).toBe(712.5)
   })

@@ -34,13 +34,13 @@ describe('the Lengths page', () => {
     const { page, complaints } = await opened.lengthsOf(alto)
     await threeClicks(page)
     await proposedLargest(page, '11.5')
-    expect(await largest(page).textContent()).toBe('largest+53.6 at 1-2-311.5')
-    expect(await page.getByText('The largest is held by').textContent()).toBe(
-      'The largest is held by open (+11.5), 1 (−11.5), 2-3 (−11.5), 1-2-3 (+11.5).',
-    )
+    await expect.poll(() => largest(page).textContent()).toBe('largest+53.6 at 1-2-311.5')
+    await expect
+      .poll(() => page.getByText('The largest is held by').textContent())
+      .toBe('The largest is held by open (+11.5), 1 (−11.5), 2-3 (−11.5), 1-2-3 (+11.5).')
     // Nothing in the design has changed yet.
-    expect(await summaryOf(page).textContent()).toContain('largest+53.6')
-    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true)
+    await expect.poll(() => summaryOf(page).textContent()).toContain('largest+53.6')
+    await expect.poll(() => page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true)
     expect(complaints).toEqual([])
   })
 
@@ -50,13 +50,17 @@ describe('the Lengths page', () => {
     await proposedLargest(page, '11.5')
     await page.getByRole('button', { name: 'Take these lengths' }).click()
     await page.getByText('The design stands at these lengths.').waitFor()
-    expect(await largest(page).textContent()).toMatch(/^largest[+−]11\.5 at .*11\.5$/)
-    expect(await page.getByRole('textbox', { name: 'Open note stands at' }).inputValue()).toBe('11.5')
-    expect(await page.getByRole('button', { name: 'Take these lengths' }).isDisabled()).toBe(true)
+    await expect.poll(() => largest(page).textContent()).toMatch(/^largest[+−]11\.5 at .*11\.5$/)
+    await expect
+      .poll(() => page.getByRole('textbox', { name: 'Open note stands at' }).inputValue())
+      .toBe('11.5')
+    await expect.poll(() => page.getByRole('button', { name: 'Take these lengths' }).isDisabled()).toBe(true)
     await page.getByRole('button', { name: /^Undo/ }).click()
     await summaryOf(page).getByText('+53.6').waitFor()
-    expect(await page.getByRole('textbox', { name: 'Open note stands at' }).inputValue()).toBe('0.0')
-    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true)
+    await expect
+      .poll(() => page.getByRole('textbox', { name: 'Open note stands at' }).inputValue())
+      .toBe('0.0')
+    await expect.poll(() => page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true)
     expect(complaints).toEqual([])
   })
 
@@ -65,8 +69,8 @@ describe('the Lengths page', () => {
     await threeClicks(page)
     await proposedLargest(page, '11.5')
     await page.getByRole('button', { name: 'Leave' }).click()
-    expect(await largest(page).textContent()).toBe('largest+53.6 at 1-2-3–')
-    expect(await page.getByRole('button', { name: 'Take these lengths' }).isDisabled()).toBe(true)
+    await expect.poll(() => largest(page).textContent()).toBe('largest+53.6 at 1-2-3–')
+    await expect.poll(() => page.getByRole('button', { name: 'Take these lengths' }).isDisabled()).toBe(true)
     await page.getByRole('button', { name: 'Show the proposal again' }).click()
     await proposedLargest(page, '11.5')
   })
@@ -78,9 +82,9 @@ describe('the Lengths page', () => {
     const walk = page.getByRole('slider', { name: /^Place between/ })
     await expect.poll(() => walk.getAttribute('aria-disabled')).toBe('false')
     await walk.focus()
-    expect(await walk.getAttribute('aria-valuetext')).toBe('rms 9.6, largest 11.5')
+    await expect.poll(() => walk.getAttribute('aria-valuetext')).toBe('rms 9.6, largest 11.5')
     await walk.press('Home')
-    expect(await walk.getAttribute('aria-valuetext')).toBe('rms 8.9, largest 16.2')
+    await expect.poll(() => walk.getAttribute('aria-valuetext')).toBe('rms 8.9, largest 16.2')
     await proposedLargest(page, '16.2')
     await walk.press('ArrowRight')
     expect(Number(await walk.getAttribute('aria-valuenow'))).toBe(1)
@@ -183,7 +187,9 @@ describe('slides moved while playing', () => {
     await expect
       .poll(() => table.getByRole('row', { name: /^1-3/ }).getByRole('cell').last().textContent())
       .toBe('0.0')
-    expect(await table.getByRole('row', { name: /^2 / }).getByRole('cell').last().textContent()).toBe('−5.8')
+    await expect
+      .poll(() => table.getByRole('row', { name: /^2 / }).getByRole('cell').last().textContent())
+      .toBe('−5.8')
   })
 
   it('are counted as reached when that is asked for', async () => {
@@ -220,7 +226,7 @@ describe('slides moved while playing', () => {
       .first()
       .evaluate((row) => Number.parseFloat(getComputedStyle(row).fontSize))
     expect(size).toBeCloseTo((48 * 96) / 72, 3)
-    expect(await page.locator('.wallPrint').textContent()).toContain('first out 17 mm')
+    await expect.poll(() => page.locator('.wallPrint').textContent()).toContain('first out 17 mm')
     expect(complaints).toEqual([])
   })
 })

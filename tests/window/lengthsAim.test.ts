@@ -21,10 +21,12 @@ describe('the Lengths page of a design with a bore', () => {
   it('offers to aim at the resonances, and only there', async () => {
     const { page } = await opened.lengthsOf(/Alto in E/)
     await rms(page).waitFor()
-    expect(await aim(page).count()).toBe(0)
+    await expect.poll(() => aim(page).count()).toBe(0)
     const bass = await opened.lengthsOf(/Bass in F/)
     await aim(bass.page).waitFor()
-    expect(await aim(bass.page).getByRole('button', { pressed: true }).textContent()).toBe('lengths')
+    await expect
+      .poll(() => aim(bass.page).getByRole('button', { pressed: true }).textContent())
+      .toBe('lengths')
   })
 
   it('finds lengths for the resonances, takes them in one step, stands at them, and goes back', async () => {
@@ -52,7 +54,9 @@ describe('the Lengths page of a design with a bore', () => {
     await page.getByRole('button', { name: 'largest', exact: true }).click()
     const largest = reached(page).getByRole('row', { name: /^largest/ })
     await shows(() => largest, 'largest+174.6 at 1-2-3-4, mode 8105.5')
-    expect(await page.getByText('The largest is held by').textContent()).toMatch(/, mode \d \([+−]105\.5\)/)
+    await expect
+      .poll(() => page.getByText('The largest is held by').textContent())
+      .toMatch(/, mode \d \([+−]105\.5\)/)
     expect(complaints).toEqual([])
   })
 })

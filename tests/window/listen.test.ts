@@ -51,7 +51,7 @@ async function sounds(page: Page): Promise<void> {
 
 async function silent(page: Page): Promise<void> {
   await expect.poll(async () => (await heard(page)).peak, { timeout: 4000 }).toBe(0)
-  expect(await page.getByRole('button', { name: 'together', pressed: true }).count()).toBe(0)
+  await expect.poll(() => page.getByRole('button', { name: 'together', pressed: true }).count()).toBe(0)
 }
 
 const together = (page: Page) => page.getByRole('button', { name: 'together' })
@@ -131,7 +131,7 @@ describe('listening', () => {
     const { page } = await form.open(listenAtTheLoudspeaker)
     await listenToTheBass(page)
     const level = page.getByRole('slider', { name: 'Level' })
-    expect(await level.inputValue()).toBe('40')
+    await expect.poll(() => level.inputValue()).toBe('40')
     await level.press('End')
     await together(page).click()
     await expect.poll(async () => (await heard(page)).peak, { timeout: 4000 }).toBeGreaterThan(0.08)
@@ -140,7 +140,7 @@ describe('listening', () => {
     await expect.poll(async () => (await heard(page)).peak, { timeout: 4000 }).toBeLessThan(1e-4)
     await page.reload()
     await listenToTheBass(page)
-    expect(await level.inputValue()).toBe('0')
+    await expect.poll(() => level.inputValue()).toBe('0')
   })
 
   browserTest('shows the beats of the cell that is picked, and of the notes of a chord', async ({ form }) => {
@@ -148,13 +148,15 @@ describe('listening', () => {
     await listenToTheBass(page)
     const listen = page.getByRole('region', { name: 'Listen' })
     // Harmonic 4, 9 semitones below 43.6535 Hz, on 6614.9 mm for 6674.5: 103.826·(6674.5/6614.9 − 1) = 0.9355.
-    expect(await listen.textContent()).toMatch(/0\.94 beats a second, 1\.87 at partial 2, 2\.81 at 3/)
+    await expect
+      .poll(() => listen.textContent())
+      .toMatch(/0\.94 beats a second, 1\.87 at partial 2, 2\.81 at 3/)
     await listen.getByRole('combobox', { name: 'on harmonic' }).selectOption('8')
-    expect(await listen.textContent()).toMatch(/1\.87 beats a second/)
+    await expect.poll(() => listen.textContent()).toMatch(/1\.87 beats a second/)
     await figure(page, '0', 1).getByRole('button').click()
-    expect(await listen.textContent()).toContain('No beat: in tune.')
+    await expect.poll(() => listen.textContent()).toContain('No beat: in tune.')
     await listen.getByRole('combobox', { name: 'Scale or chord' }).selectOption('fifth')
-    expect(await listen.textContent()).toMatch(/Beats a second: F\d–C\d \d\.\d\d/)
+    await expect.poll(() => listen.textContent()).toMatch(/Beats a second: F\d–C\d \d\.\d\d/)
     await listen.getByRole('group', { name: 'fifth' }).getByRole('button', { name: 'as it plays' }).click()
     await sounds(page)
     await page.keyboard.press('Escape')
@@ -167,7 +169,7 @@ describe('listening', () => {
     })
     await listenToTheBass(page)
     await together(page).click()
-    expect(await page.getByRole('alert').textContent()).toContain('expected a device that plays')
-    expect(await page.getByRole('button', { name: 'together', pressed: true }).count()).toBe(0)
+    await expect.poll(() => page.getByRole('alert').textContent()).toContain('expected a device that plays')
+    await expect.poll(() => page.getByRole('button', { name: 'together', pressed: true }).count()).toBe(0)
   })
 })

@@ -9,19 +9,21 @@ import { card, choose, figure, startFrom, type } from './steps.ts'
 /** A plain four-valve design made compensating, with one loop of a length of its own. */
 async function makeCompensating(page: Page): Promise<void> {
   await startFrom(page, 'Plain, four valves')
-  expect(await figure(page, '1-2-3-4').textContent()).toBe('+175.3')
+  await expect.poll(() => figure(page, '1-2-3-4').textContent()).toBe('+175.3')
   await page.getByRole('button', { name: 'Another system…' }).click()
   await page.getByRole('radio', { name: /^Compensating, four valves/ }).check()
   await page.getByRole('button', { name: /^Make it compensating/ }).click()
-  expect(await figure(page, '1-2-3-4').textContent()).toBe('+53.6')
+  await expect.poll(() => figure(page, '1-2-3-4').textContent()).toBe('+53.6')
   await type(page, 'Length of third', '2*380 + 10 mm')
   await expect.poll(() => figure(page, '2-3').textContent()).toBe('+8.9')
 }
 
 async function expectTheSame(page: Page): Promise<void> {
   await expect.poll(() => figure(page, '2-3').textContent()).toBe('+8.9')
-  expect(await page.getByRole('textbox', { name: 'Length of third', exact: true }).inputValue()).toBe('770.0')
-  expect(await card(page, 'Plain, four valves').textContent()).toContain('rms')
+  await expect
+    .poll(() => page.getByRole('textbox', { name: 'Length of third', exact: true }).inputValue())
+    .toBe('770.0')
+  await expect.poll(() => card(page, 'Plain, four valves').textContent()).toContain('rms')
 }
 
 onDesktops('The main job', (test) => {

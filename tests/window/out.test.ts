@@ -213,7 +213,7 @@ describe('What leaves the program', () => {
     await dropFile(page, loops.name, loops.content.toString())
     await page.getByRole('dialog').getByText('What is taken').waitFor()
     const rows = page.getByRole('dialog').locator('tbody tr')
-    expect(await rows.count()).toBe(bass.designs[0]!.loops.length)
+    await expect.poll(() => rows.count()).toBe(bass.designs[0]!.loops.length)
     await page.getByRole('button', { name: 'Cancel' }).click()
     expect(complaints).toEqual([])
   })
@@ -258,7 +258,7 @@ describe('The report', () => {
       expect(words).toMatch(/1-3 5 first; third [\d.]+ [\d.]+ [\d.]+ \+30\.3/)
     }
     await report('fingering charts', 'combination tables', 'error curves', 'bench')
-    expect(await page.locator('.kept > article').count()).toBe(1)
+    await expect.poll(() => page.locator('.kept > article').count()).toBe(1)
     if (canReadPdf) expect(pdfWords(await paperAsPdf(page, 'Letter'))).not.toContain('Fingering chart of')
     expect(complaints).toEqual([])
   })
@@ -343,16 +343,18 @@ describe('What comes in', () => {
       await dropFile(page, 'loops.csv', 'loop;length;unit;valves\nfirst;500,5;mm;1\nfifth;9 3/4;in;2-4\n')
       const dialog = page.getByRole('dialog')
       await dialog.getByRole('button', { name: 'Take 2 loops' }).waitFor()
-      expect(await dialog.locator('tbody tr').allTextContents()).toEqual([
-        expect.stringMatching(/^first2\d+\.\d mm500\.5 mm1 down$/),
-        'fifth3new247.7 mm2 and 4 down',
-      ])
+      await expect
+        .poll(() => dialog.locator('tbody tr').allTextContents())
+        .toEqual([
+          expect.stringMatching(/^first2\d+\.\d mm500\.5 mm1 down$/),
+          'fifth3new247.7 mm2 and 4 down',
+        ])
       await dialog.getByRole('button', { name: 'Take 2 loops' }).click()
-      expect(await field(page, 'Length of first').inputValue()).toBe('500.5')
-      expect(await field(page, 'Length of fifth').inputValue()).toBe('247.7')
+      await expect.poll(() => field(page, 'Length of first').inputValue()).toBe('500.5')
+      await expect.poll(() => field(page, 'Length of fifth').inputValue()).toBe('247.7')
       await page.getByRole('button', { name: 'Undo “Take 2 loops”' }).click()
-      expect(await field(page, 'Length of fifth').count()).toBe(0)
-      expect(await figure(page, '1-2').textContent()).toBe(before)
+      await expect.poll(() => field(page, 'Length of fifth').count()).toBe(0)
+      await expect.poll(() => figure(page, '1-2').textContent()).toBe(before)
       expect(complaints).toEqual([])
     },
   )
@@ -368,15 +370,17 @@ describe('What comes in', () => {
       await text.fill('first\tlong\t1\nsecond\t90\t9')
       const refused = dialog.getByRole('alert')
       await refused.waitFor()
-      expect(await refused.getByRole('listitem').allTextContents()).toEqual([
-        expect.stringMatching(/^Line 1, length: found “long”, expected /),
-        'Line 2, valves down: found “9”, expected 0, or valves of 1, 2, 3, 4 joined with -.',
-      ])
-      expect(await dialog.getByRole('button', { name: /^Take/ }).isDisabled()).toBe(true)
+      await expect
+        .poll(() => refused.getByRole('listitem').allTextContents())
+        .toEqual([
+          expect.stringMatching(/^Line 1, length: found “long”, expected /),
+          'Line 2, valves down: found “9”, expected 0, or valves of 1, 2, 3, 4 joined with -.',
+        ])
+      await expect.poll(() => dialog.getByRole('button', { name: /^Take/ }).isDisabled()).toBe(true)
       await text.fill('first\t480\t1')
       await dialog.getByRole('button', { name: 'go', exact: true }).click()
       await dialog.getByRole('button', { name: 'Take a loop' }).click()
-      expect(await page.locator('.loops > li').count()).toBe(1)
+      await expect.poll(() => page.locator('.loops > li').count()).toBe(1)
     },
   )
 

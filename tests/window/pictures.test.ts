@@ -116,8 +116,8 @@ describe('a teacher', () => {
     expect(compensating).toContain(`C1, open only with 1 and 3 down, gives ${missing}: nothing is missing.`)
     await turnTo(page, 'How the air runs')
     const route = page.getByRole('region', { name: 'The route' })
-    expect(await route.textContent()).toContain('The air goes through L1, L3 and C1.')
-    expect(await route.textContent()).toContain('The air goes through the valves a second time.')
+    await expect.poll(() => route.textContent()).toContain('The air goes through L1, L3 and C1.')
+    await expect.poll(() => route.textContent()).toContain('The air goes through the valves a second time.')
     expect(await facts(page)).toEqual(expectedFacts(compensatingTables!, '1-3'))
     expect(complaints).toEqual([])
   })
@@ -139,8 +139,10 @@ describe('a teacher', () => {
       ] as const) {
         for (const key of keys) await page.keyboard.press(key)
         await expect.poll(() => facts(page)).toEqual(expectedFacts(tables, fingering))
-        expect(await route.textContent()).toContain(`The air goes through ${loops}.`)
-        expect(await picture(page, 'air').locator('desc').textContent()).toContain(`through ${loops}.`)
+        await expect.poll(() => route.textContent()).toContain(`The air goes through ${loops}.`)
+        await expect
+          .poll(() => picture(page, 'air').locator('desc').textContent())
+          .toContain(`through ${loops}.`)
         const down = page.getByRole('group', { name: 'Valves' }).getByRole('button', { pressed: true })
         expect((await down.locator('b').allTextContents()).join('-')).toBe(fingering.replace(/^0$/, 'Open'))
       }
@@ -186,9 +188,9 @@ describe('the pictures', () => {
     await page.getByText('The same figures in a table').click()
     const table = page.getByRole('table', { name: /^Tube of each fingering/ })
     await table.waitFor()
-    expect(await table.getByRole('rowheader').count()).toBe(
-      await picture(page, 'ruler').locator('[data-cents]').count(),
-    )
+    await expect
+      .poll(() => table.getByRole('rowheader').count())
+      .toBe(await picture(page, 'ruler').locator('[data-cents]').count())
 
     const names = { harmonics: 'Harmonics and scale', ruler: 'The tube ruler', air: 'How the air runs' }
     for (const [name, title] of Object.entries(names)) {
@@ -209,14 +211,16 @@ describe('the pictures', () => {
     expect(await flow.evaluate((path) => path.getAnimations().length)).toBe(1)
     await page.emulateMedia({ reducedMotion: 'reduce' })
     await expect.poll(() => flow.evaluate((path) => path.getAnimations().length)).toBe(0)
-    expect(await flow.isVisible()).toBe(false)
-    expect(await picture(page, 'air').locator('path[transform*="rotate"]').count()).toBeGreaterThan(2)
+    await expect.poll(() => flow.isVisible()).toBe(false)
+    await expect
+      .poll(() => picture(page, 'air').locator('path[transform*="rotate"]').count())
+      .toBeGreaterThan(2)
   })
 
   browserTest('of the systems open one as a design, which undo takes out', async ({ form }) => {
     const { page, complaints } = await form.open()
     await openPicture(page, 'Early two-valve horn', 'Valve systems')
-    expect(await page.getByRole('img', { name: /^Route of/ }).count()).toBe(15)
+    await expect.poll(() => page.getByRole('img', { name: /^Route of/ }).count()).toBe(15)
     for (const drawn of await page.getByRole('img', { name: /^Route of/ }).all()) {
       await expectSelfContained(drawn)
     }
