@@ -102,6 +102,11 @@ function CompareRow({ row, all }: { readonly row: Row; readonly all: readonly De
   )
 }
 
+/** A largest error and where it stands; nothing is out anywhere where it shows as none. */
+function largest(cents: number, place: string): string {
+  return Math.abs(cents) < 0.05 ? signedCents(cents) : words.at(signedCents(cents), place)
+}
+
 function rowGroups(
   unit: 'mm' | 'in',
   note: (midi: number | null) => string,
@@ -121,7 +126,7 @@ function rowGroups(
           ...comparisonRows.largest,
           unit: 'cents',
           text: ({ tables: { summary } }) =>
-            words.at(signedCents(summary.byFingering.largestCents), summary.byFingering.largestAt ?? '–'),
+            largest(summary.byFingering.largestCents, summary.byFingering.largestAt ?? '–'),
           least: ({ byFingering }) => Math.abs(byFingering.largestCents),
         },
         {
@@ -144,7 +149,7 @@ function rowGroups(
           ...comparisonRows.noteLargest,
           unit: 'cents',
           text: ({ tables: { summary } }) =>
-            words.at(signedCents(summary.byNote.largestCents), note(summary.byNote.largestAt)),
+            largest(summary.byNote.largestCents, note(summary.byNote.largestAt)),
           least: ({ byNote }) => Math.abs(byNote.largestCents),
         },
         {

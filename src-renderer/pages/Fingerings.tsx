@@ -143,7 +143,7 @@ function NoteRow({ derived, note, limit }: NoteRowProps): ReactNode {
             candidate={candidate}
           />
         ))}
-        {more > 0 ? <span className="soft">{words.more(more)}</span> : null}
+        {more > 0 ? <span className="soft unbroken">{words.more(more)}</span> : null}
       </td>
     </tr>
   )
