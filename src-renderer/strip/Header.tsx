@@ -112,18 +112,22 @@ function HistoryButtons(): ReactNode {
         className="quiet"
         disabled={undoName === null}
         title={words.withKeys(words.undo(undoName), `${mainKey}Z`)}
+        aria-label={words.undo(undoName)}
         onClick={undo}
       >
-        {words.undo(undoName)}
+        {words.undo(null)}
+        {undoName === null ? null : <span className="step">{words.step(undoName)}</span>}
       </button>
       <button
         type="button"
         className="quiet"
         disabled={redoName === null}
         title={words.withKeys(words.redo(redoName), `${mainKey}Shift+Z`)}
+        aria-label={words.redo(redoName)}
         onClick={redo}
       >
-        {words.redo(redoName)}
+        {words.redo(null)}
+        {redoName === null ? null : <span className="step">{words.step(redoName)}</span>}
       </button>
     </div>
   )

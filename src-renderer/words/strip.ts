@@ -18,6 +18,7 @@ export const stripWords = {
   nameless: 'Without a name',
   notSaved: 'not saved',
   withKeys: (command: string, keys: string) => `${command} (${keys})`,
+  step: (name: string) => ` “${name}”`,
   undo: (step: string | null) => (step === null ? 'Undo' : `Undo “${step}”`),
   redo: (step: string | null) => (step === null ? 'Redo' : `Redo “${step}”`),
 } as const
