@@ -10,7 +10,7 @@ import { selfContained } from './selfContained.ts'
 interface PictureOutProps {
   /** Name of the file, without its ending. */
   readonly name: string
-  /** What the picture shows, for its title; the name when absent. */
+  /** What the picture shows, for its title; its own when absent, or the name. */
   readonly title?: string
   /** The picture as an SVG document, where it is not an `<svg>` of the page. */
   readonly svg?: () => string
@@ -27,7 +27,7 @@ export function PictureOut({ name, title, svg, children }: PictureOutProps): Rea
   const document = (): Promise<string> | null => {
     const picture = svg === undefined ? largestPicture(place.current) : null
     if (svg !== undefined) return withFaces(svg())
-    return picture === null ? null : withFaces(selfContained(picture, title ?? name))
+    return picture === null ? null : withFaces(selfContained(picture, title ?? ownTitle(picture) ?? name))
   }
   const keepSvg = async (): Promise<void> => {
     const content = await document()
@@ -54,6 +54,10 @@ export function PictureOut({ name, title, svg, children }: PictureOutProps): Rea
       </div>
     </div>
   )
+}
+
+function ownTitle(picture: SVGSVGElement): string | null {
+  return picture.querySelector(':scope > title')?.textContent ?? null
 }
 
 /** The picture itself, not the marks of its key. */

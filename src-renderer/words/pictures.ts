@@ -4,6 +4,7 @@ export const pictureWords = {
   index: 'Pictures',
   design: 'Design',
   wide: 'Picture, wider than its place',
+  fileOf: (picture: string, design: string) => `${picture}, ${design}`,
   figures: 'The same figures in a table',
   figuresHint: 'every number of the picture',
 }

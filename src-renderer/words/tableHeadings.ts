@@ -68,6 +68,9 @@ export const headings = {
   firstCut: 'first cut',
   valve: 'valve',
   inDesign: 'loop in the design',
+  aboveFundamental: 'above the fundamental',
+  fromScale: 'from the tempered scale',
+  fromNote: 'from the workbook’s note',
 } as const
 
 /** The rows of the table that compares the designs. */

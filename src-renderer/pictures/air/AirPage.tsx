@@ -6,7 +6,7 @@ import { type ValvePlan, valvePlan } from '#shared/valves/air/valvePlan.ts'
 import { namedFingering } from '#shared/valves/fingerings.ts'
 import { bitsOf, routing } from '#shared/valves/route.ts'
 import type { DerivedDesign } from '../../state/derived.ts'
-import { airWords as words } from '../../words/pictures.ts'
+import { partWords, pictureWords, airWords as words } from '../../words/pictures.ts'
 import { PictureFrame } from '../PictureFrame.tsx'
 import { PictureHead } from '../PictureHead.tsx'
 import { usePressed } from '../picturesStore.ts'
@@ -33,6 +33,7 @@ export function AirPage({ derived }: { readonly derived: DerivedDesign }): React
         <ValveKeys valves={design.valves} pressed={pressed} />
       )}
       <PictureFrame
+        name={pictureWords.fileOf(`${partWords.air.name} ${row.fingering}`, design.name)}
         draw={(width) => (
           <AirPicture design={design.name} plan={plan} path={path} pressed={pressed} width={width} />
         )}

@@ -7,7 +7,7 @@ import { usualFingerings } from '#shared/valves/usual.ts'
 import { Choice } from '../../fields/Choice.tsx'
 import { Fold } from '../../lengths/Fold.tsx'
 import type { DerivedDesign } from '../../state/derived.ts'
-import { pictureWords, companyWords as words } from '../../words/pictures.ts'
+import { partWords, pictureWords, companyWords as words } from '../../words/pictures.ts'
 import { PictureFrame } from '../PictureFrame.tsx'
 import { PictureHead } from '../PictureHead.tsx'
 import { firstPressed, usePictures, usePressed } from '../picturesStore.ts'
@@ -48,7 +48,10 @@ export function CompanyPage({ derived }: { readonly derived: DerivedDesign }): R
         <p className="empty">{words.none(design.name)}</p>
       ) : (
         <>
-          <PictureFrame draw={(width) => <StepsPicture design={design.name} apart={apart} width={width} />} />
+          <PictureFrame
+            name={pictureWords.fileOf(`${partWords.company.name} ${apart.together.fingering}`, design.name)}
+            draw={(width) => <StepsPicture design={design.name} apart={apart} width={width} />}
+          />
           <Fold title={pictureWords.figures} hint={pictureWords.figuresHint}>
             {() => <CompanyTable apart={apart} />}
           </Fold>
@@ -100,6 +103,7 @@ function Growth({
       <h2 className="furtherPicture">{words.growth.heading(valve)}</h2>
       <p className="look">{words.growth.look}</p>
       <PictureFrame
+        name={pictureWords.fileOf(words.growth.heading(valve), design.name)}
         draw={(width) => (
           <GrowthPicture design={design.name} valve={valve} loopMm={addedAloneMm} rows={rows} width={width} />
         )}

@@ -3,23 +3,22 @@ import { signedCents } from '#shared/quantity/figures.ts'
 import type { InCompany } from '#shared/tuning/inCompany.ts'
 import { lengthFigure } from '../../fields/LengthField.tsx'
 import { useSettings } from '../../state/settings.ts'
+import { companyTable } from '../../tables/picturesTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
 import { companyWords as words } from '../../words/pictures.ts'
-
-interface Row {
-  readonly name: string
-  readonly lengthMm: number
-  readonly requiredLengthMm: number
-  readonly errorCents: number
-}
+import { companyRows } from './companyRows.ts'
 
 /** The figures of the steps: each set of valves by itself, and the fingering without its further loops. */
 export function CompanyTable({ apart }: { readonly apart: InCompany }): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   const { columns } = words
+  const { fingering } = apart.together
+  const rows = companyRows(apart)
   return (
     <div className="tableFrame">
+      <TableOut name={words.tableOf(fingering)} table={() => companyTable(fingering, rows, unit)} />
       <table className="figures pictureTable">
-        <caption className="unseen">{words.tableOf(apart.together.fingering)}</caption>
+        <caption className="unseen">{words.tableOf(fingering)}</caption>
         <thead>
           <tr>
             <th scope="col">{columns.step}</th>
@@ -30,7 +29,7 @@ export function CompanyTable({ apart }: { readonly apart: InCompany }): ReactNod
           </tr>
         </thead>
         <tbody>
-          {rowsOf(apart).map(({ name, lengthMm, requiredLengthMm, errorCents }) => (
+          {rows.map(({ name, lengthMm, requiredLengthMm, errorCents }) => (
             <tr key={name}>
               <th scope="row">{name}</th>
               <td>{lengthFigure(lengthMm, unit)}</td>
@@ -43,21 +42,4 @@ export function CompanyTable({ apart }: { readonly apart: InCompany }): ReactNod
       </table>
     </div>
   )
-}
-
-function rowsOf(apart: InCompany): readonly Row[] {
-  const { open, alone, company, together, furtherMm } = apart
-  const named = [alone, company].map((row) => ({ ...row, name: row.fingering }))
-  const before: Row = {
-    name: words.before(together.fingering),
-    lengthMm: together.lengthMm - furtherMm,
-    requiredLengthMm: together.requiredLengthMm,
-    errorCents: apart.errorBeforeCents,
-  }
-  return [
-    { ...open, name: words.openRow },
-    ...named,
-    ...(furtherMm > 0 && apart.gone.length === 0 ? [before] : []),
-    { ...together, name: together.fingering },
-  ]
 }

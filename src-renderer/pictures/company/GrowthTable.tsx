@@ -3,6 +3,8 @@ import { signedCents } from '#shared/quantity/figures.ts'
 import type { LoopInCompany } from '#shared/tubing/loopInCompany.ts'
 import { lengthFigure } from '../../fields/LengthField.tsx'
 import { useSettings } from '../../state/settings.ts'
+import { growthTable } from '../../tables/picturesTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
 import { companyWords } from '../../words/pictures.ts'
 
 const { columns, tableOf } = companyWords.growth
@@ -17,6 +19,7 @@ export function GrowthTable({ valve, rows }: GrowthTableProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   return (
     <div className="tableFrame">
+      <TableOut name={tableOf(valve)} table={() => growthTable(valve, rows, unit)} />
       <table className="figures pictureTable">
         <caption className="unseen">{tableOf(valve)}</caption>
         <thead>

@@ -6,6 +6,7 @@ import { airPath } from '#shared/valves/air/airPath.ts'
 import { type ValvePlan, valvePlan } from '#shared/valves/air/valvePlan.ts'
 import { bitsOf, routing } from '#shared/valves/route.ts'
 import type { System } from '#shared/valves/systems/systems.ts'
+import { PictureOut } from '../../picture/PictureOut.tsx'
 import type { DerivedDesign } from '../../state/derived.ts'
 import { useSettings } from '../../state/settings.ts'
 import { galleryWords as words } from '../../words/pictures.ts'
@@ -78,20 +79,22 @@ function SmallRoute({
   const down = bitsOf(routing(tables.mainSlide.openMm, design.valves, []), pressed)
   const fingering = pressed.length === 0 ? words.open : pressed.join('-')
   return (
-    <Picture
-      name={`system ${system.id}`}
-      title={words.title(system.name, fingering)}
-      description={words.describe(design.loops.length)}
-      width={Math.ceil(layout.width)}
-      height={Math.ceil(layout.height) + 4}
-    >
-      <AirDrawing
-        layout={layout}
-        stretches={airLine(layout, airPath(plan, down))}
-        strokes={{ tube: 6, air: 2.6 }}
-        named={false}
-        valves={design.valves.map(({ id }) => ({ id, isDown: pressed.includes(id) }))}
-      />
-    </Picture>
+    <PictureOut name={words.title(system.name, fingering)}>
+      <Picture
+        name={`system ${system.id}`}
+        title={words.title(system.name, fingering)}
+        description={words.describe(design.loops.length)}
+        width={Math.ceil(layout.width)}
+        height={Math.ceil(layout.height) + 4}
+      >
+        <AirDrawing
+          layout={layout}
+          stretches={airLine(layout, airPath(plan, down))}
+          strokes={{ tube: 6, air: 2.6 }}
+          named={false}
+          valves={design.valves.map(({ id }) => ({ id, isDown: pressed.includes(id) }))}
+        />
+      </Picture>
+    </PictureOut>
   )
 }

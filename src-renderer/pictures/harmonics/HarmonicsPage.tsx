@@ -5,7 +5,9 @@ import { type HarmonicRow, harmonicSeries } from '#shared/tuning/harmonicSeries.
 import { Fold } from '../../lengths/Fold.tsx'
 import type { DerivedDesign } from '../../state/derived.ts'
 import { useSettings } from '../../state/settings.ts'
-import { harmonicWords, pictureWords } from '../../words/pictures.ts'
+import { harmonicsTable } from '../../tables/picturesTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
+import { harmonicWords, partWords, pictureWords } from '../../words/pictures.ts'
 import { PictureFrame } from '../PictureFrame.tsx'
 import { PictureHead } from '../PictureHead.tsx'
 import { HarmonicsPicture } from './HarmonicsPicture.tsx'
@@ -24,6 +26,7 @@ export function HarmonicsPage({ derived }: { readonly derived: DerivedDesign }):
     <>
       <PictureHead part="harmonics" />
       <PictureFrame
+        name={pictureWords.fileOf(partWords.harmonics.name, design.name)}
         least={660}
         draw={(width) => <HarmonicsPicture design={design.name} rows={rows} width={width} />}
       />
@@ -44,6 +47,7 @@ function HarmonicsTable({ design, rows }: HarmonicsTableProps): ReactNode {
   const { columns, tableOf, foot } = harmonicWords
   return (
     <div className="tableFrame">
+      <TableOut name={tableOf(design)} table={() => harmonicsTable(design, rows, spelling)} />
       <table className="figures pictureTable">
         <caption className="unseen">{tableOf(design)}</caption>
         <thead>

@@ -8,7 +8,9 @@ import { Fold } from '../../lengths/Fold.tsx'
 import type { DerivedDesign } from '../../state/derived.ts'
 import { useSettings } from '../../state/settings.ts'
 import { useView } from '../../state/viewStore.ts'
-import { pictureWords, rulerWords as words } from '../../words/pictures.ts'
+import { rulerTable } from '../../tables/picturesTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
+import { partWords, pictureWords, rulerWords as words } from '../../words/pictures.ts'
 import { PictureFrame } from '../PictureFrame.tsx'
 import { PictureHead } from '../PictureHead.tsx'
 import { usePressed } from '../picturesStore.ts'
@@ -39,6 +41,7 @@ export function RulerPage({ derived }: { readonly derived: DerivedDesign }): Rea
         />
       </PictureHead>
       <PictureFrame
+        name={pictureWords.fileOf(partWords.ruler.name, design.name)}
         draw={(width) => (
           <RulerPicture
             design={design.name}
@@ -77,6 +80,7 @@ function RulerTable({ design, ruler }: RulerTableProps): ReactNode {
   const withUnit = new Set<string>([columns.has, columns.needs, columns.missing])
   return (
     <div className="tableFrame">
+      <TableOut name={words.tableOf(design)} table={() => rulerTable(design, ruler, unit)} />
       <table className="figures pictureTable">
         <caption className="unseen">{words.tableOf(design)}</caption>
         <thead>
