@@ -1,12 +1,7 @@
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { type OpenedWindow, openWindow } from './lengthsWindow.ts'
-
-let opened: OpenedWindow
-beforeAll(async () => {
-  opened = await openWindow()
-})
-afterAll(() => opened.close())
+import { describe, expect } from 'vitest'
+import { type BrowserForm, browserTest, type OpenPage } from '../desktop/harness/browserForm.ts'
+import { lengthsOf } from './steps.ts'
 
 const alto = /Alto in E/
 const chart = (page: Page) => page.getByRole('table', { name: 'Errors as it stands and as proposed' })
@@ -30,22 +25,25 @@ async function proposedLargest(page: Page, figure: string): Promise<void> {
 }
 
 describe('the Lengths page', () => {
-  it('goes from 53.6 to 11.5 cents largest in three clicks, and the proposal is seen before it is taken', async () => {
-    const { page, complaints } = await opened.lengthsOf(alto)
-    await threeClicks(page)
-    await proposedLargest(page, '11.5')
-    await expect.poll(() => largest(page).textContent()).toBe('largest+53.6 at 1-2-311.5')
-    await expect
-      .poll(() => page.getByText('The largest is held by').textContent())
-      .toBe('The largest is held by open (+11.5), 1 (−11.5), 2-3 (−11.5), 1-2-3 (+11.5).')
-    // Nothing in the design has changed yet.
-    await expect.poll(() => summaryOf(page).textContent()).toContain('largest+53.6')
-    await expect.poll(() => page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true)
-    expect(complaints).toEqual([])
-  })
+  browserTest(
+    'goes from 53.6 to 11.5 cents largest in three clicks, and the proposal is seen before it is taken',
+    async ({ form }) => {
+      const { page, complaints } = await lengthsOf(form, alto)
+      await threeClicks(page)
+      await proposedLargest(page, '11.5')
+      await expect.poll(() => largest(page).textContent()).toBe('largest+53.6 at 1-2-311.5')
+      await expect
+        .poll(() => page.getByText('The largest is held by').textContent())
+        .toBe('The largest is held by open (+11.5), 1 (−11.5), 2-3 (−11.5), 1-2-3 (+11.5).')
+      // Nothing in the design has changed yet.
+      await expect.poll(() => summaryOf(page).textContent()).toContain('largest+53.6')
+      await expect.poll(() => page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true)
+      expect(complaints).toEqual([])
+    },
+  )
 
-  it('takes the proposal in one undo step, stands at it, and goes back', async () => {
-    const { page, complaints } = await opened.lengthsOf(alto)
+  browserTest('takes the proposal in one undo step, stands at it, and goes back', async ({ form }) => {
+    const { page, complaints } = await lengthsOf(form, alto)
     await threeClicks(page)
     await proposedLargest(page, '11.5')
     await page.getByRole('button', { name: 'Take these lengths' }).click()
@@ -64,8 +62,8 @@ describe('the Lengths page', () => {
     expect(complaints).toEqual([])
   })
 
-  it('leaves the proposal, and shows it again', async () => {
-    const { page } = await opened.lengthsOf(alto)
+  browserTest('leaves the proposal, and shows it again', async ({ form }) => {
+    const { page } = await lengthsOf(form, alto)
     await threeClicks(page)
     await proposedLargest(page, '11.5')
     await page.getByRole('button', { name: 'Leave' }).click()
@@ -75,23 +73,26 @@ describe('the Lengths page', () => {
     await proposedLargest(page, '11.5')
   })
 
-  it('walks from the least largest to the least rms by keyboard, and proposes where it stops', async () => {
-    const { page } = await opened.lengthsOf(alto)
-    await threeClicks(page)
-    await proposedLargest(page, '11.5')
-    const walk = page.getByRole('slider', { name: /^Place between/ })
-    await expect.poll(() => walk.getAttribute('aria-disabled')).toBe('false')
-    await walk.focus()
-    await expect.poll(() => walk.getAttribute('aria-valuetext')).toBe('rms 9.6, largest 11.5')
-    await walk.press('Home')
-    await expect.poll(() => walk.getAttribute('aria-valuetext')).toBe('rms 8.9, largest 16.2')
-    await proposedLargest(page, '16.2')
-    await walk.press('ArrowRight')
-    expect(Number(await walk.getAttribute('aria-valuenow'))).toBe(1)
-  })
+  browserTest(
+    'walks from the least largest to the least rms by keyboard, and proposes where it stops',
+    async ({ form }) => {
+      const { page } = await lengthsOf(form, alto)
+      await threeClicks(page)
+      await proposedLargest(page, '11.5')
+      const walk = page.getByRole('slider', { name: /^Place between/ })
+      await expect.poll(() => walk.getAttribute('aria-disabled')).toBe('false')
+      await walk.focus()
+      await expect.poll(() => walk.getAttribute('aria-valuetext')).toBe('rms 9.6, largest 11.5')
+      await walk.press('Home')
+      await expect.poll(() => walk.getAttribute('aria-valuetext')).toBe('rms 8.9, largest 16.2')
+      await proposedLargest(page, '16.2')
+      await walk.press('ArrowRight')
+      expect(Number(await walk.getAttribute('aria-valuenow'))).toBe(1)
+    },
+  )
 
-  it('holds a loop within its bounds, and says what a millimetre is worth', async () => {
-    const { page } = await opened.lengthsOf(alto)
+  browserTest('holds a loop within its bounds, and says what a millimetre is worth', async ({ form }) => {
+    const { page } = await lengthsOf(form, alto)
     await threeClicks(page)
     await page.getByRole('button', { name: 'Bounds of third' }).click()
     const within = page.getByRole('textbox', { name: 'third within ±' })
@@ -106,30 +107,33 @@ describe('the Lengths page', () => {
     ).toContain('at its bound')
   })
 
-  it('says plainly that nothing is free, that bounds contradict, that every fingering is left out', async () => {
-    const { page, complaints } = await opened.lengthsOf(alto)
-    for (const loop of ['first', 'second', 'third']) {
-      await page.getByRole('combobox', { name: `What ${loop} may be` }).selectOption('held')
-    }
-    await page.getByText('Nothing is free. Free a loop, or the open note.').waitFor()
-    await page.getByRole('combobox', { name: 'What first may be' }).selectOption('free')
-    await page.getByRole('button', { name: 'Bounds of first' }).click()
-    await page.getByRole('textbox', { name: 'or from' }).fill('300')
-    await page.getByRole('textbox', { name: 'or from' }).press('Enter')
-    await page.getByRole('textbox', { name: 'to', exact: true }).fill('290')
-    await page.getByRole('textbox', { name: 'to', exact: true }).press('Enter')
-    await page.getByText(/The bounds of first contradict each other: found at most 290/).waitFor()
-    await page.getByRole('textbox', { name: 'to', exact: true }).fill('')
-    await page.getByRole('textbox', { name: 'to', exact: true }).press('Enter')
-    for (const fingering of ['1', '2', '3', '1-2', '1-3', '2-3', '1-2-3']) {
-      await page.getByRole('button', { name: `Count ${fingering}`, exact: true }).click()
-    }
-    await page.getByText('Every fingering is left out. Count at least one.').waitFor()
-    expect(complaints).toEqual([])
-  })
+  browserTest(
+    'says plainly that nothing is free, that bounds contradict, that every fingering is left out',
+    async ({ form }) => {
+      const { page, complaints } = await lengthsOf(form, alto)
+      for (const loop of ['first', 'second', 'third']) {
+        await page.getByRole('combobox', { name: `What ${loop} may be` }).selectOption('held')
+      }
+      await page.getByText('Nothing is free. Free a loop, or the open note.').waitFor()
+      await page.getByRole('combobox', { name: 'What first may be' }).selectOption('free')
+      await page.getByRole('button', { name: 'Bounds of first' }).click()
+      await page.getByRole('textbox', { name: 'or from' }).fill('300')
+      await page.getByRole('textbox', { name: 'or from' }).press('Enter')
+      await page.getByRole('textbox', { name: 'to', exact: true }).fill('290')
+      await page.getByRole('textbox', { name: 'to', exact: true }).press('Enter')
+      await page.getByText(/The bounds of first contradict each other: found at most 290/).waitFor()
+      await page.getByRole('textbox', { name: 'to', exact: true }).fill('')
+      await page.getByRole('textbox', { name: 'to', exact: true }).press('Enter')
+      for (const fingering of ['1', '2', '3', '1-2', '1-3', '2-3', '1-2-3']) {
+        await page.getByRole('button', { name: `Count ${fingering}`, exact: true }).click()
+      }
+      await page.getByText('Every fingering is left out. Count at least one.').waitFor()
+      expect(complaints).toEqual([])
+    },
+  )
 
-  it('weighs a fingering more, and comes nearer to it', async () => {
-    const { page } = await opened.lengthsOf(alto)
+  browserTest('weighs a fingering more, and comes nearer to it', async ({ form }) => {
+    const { page } = await lengthsOf(form, alto)
     const row = page.getByRole('row', { name: /^1-2-3/ })
     const error = async (): Promise<number> =>
       Number((await row.getByRole('cell').nth(2).textContent())?.replace('−', '-'))
@@ -139,8 +143,8 @@ describe('the Lengths page', () => {
     await expect.poll(error).toBeLessThan(10)
   })
 
-  it('puts the systems side by side, each at its best', async () => {
-    const { page } = await opened.lengthsOf(alto)
+  browserTest('puts the systems side by side, each at its best', async ({ form }) => {
+    const { page } = await lengthsOf(form, alto)
     await threeClicks(page)
     await unfold(page, 'Several systems')
     const table = page.getByRole('table', { name: /^Visible designs/ })
@@ -157,8 +161,8 @@ describe('the Lengths page', () => {
     expect(11.5 / Number(compensating.at(-2))).toBeCloseTo(4, 0)
   })
 
-  it('says what tolerance keeps every counted fingering within some cents', async () => {
-    const { page } = await opened.lengthsOf(alto)
+  browserTest('says what tolerance keeps every counted fingering within some cents', async ({ form }) => {
+    const { page } = await lengthsOf(form, alto)
     await threeClicks(page)
     await proposedLargest(page, '11.5')
     await unfold(page, 'Doubt')
@@ -173,27 +177,30 @@ describe('the Lengths page', () => {
 })
 
 describe('slides moved while playing', () => {
-  async function withSlides() {
-    const found = await opened.lengthsOf(alto)
+  async function withSlides(form: BrowserForm): Promise<OpenPage> {
+    const found = await lengthsOf(form, alto)
     await unfold(found.page, 'Slides moved')
     await found.page.getByRole('checkbox', { name: 'first' }).check()
     await found.page.getByRole('checkbox', { name: 'third' }).check()
     return found
   }
 
-  it('are moved for each fingering, and what their travel does not reach is left', async () => {
-    const { page } = await withSlides()
-    const table = page.getByRole('table', { name: 'Movement of the slides for each fingering' })
-    await expect
-      .poll(() => table.getByRole('row', { name: /^1-3/ }).getByRole('cell').last().textContent())
-      .toBe('0.0')
-    await expect
-      .poll(() => table.getByRole('row', { name: /^2 / }).getByRole('cell').last().textContent())
-      .toBe('−5.8')
-  })
+  browserTest(
+    'are moved for each fingering, and what their travel does not reach is left',
+    async ({ form }) => {
+      const { page } = await withSlides(form)
+      const table = page.getByRole('table', { name: 'Movement of the slides for each fingering' })
+      await expect
+        .poll(() => table.getByRole('row', { name: /^1-3/ }).getByRole('cell').last().textContent())
+        .toBe('0.0')
+      await expect
+        .poll(() => table.getByRole('row', { name: /^2 / }).getByRole('cell').last().textContent())
+        .toBe('−5.8')
+    },
+  )
 
-  it('are counted as reached when that is asked for', async () => {
-    const { page } = await withSlides()
+  browserTest('are counted as reached when that is asked for', async ({ form }) => {
+    const { page } = await withSlides(form)
     const before = Number(await largest(page).getByRole('cell').last().textContent())
     await page.getByRole('checkbox', { name: /^Count what they reach/ }).check()
     await expect
@@ -201,32 +208,37 @@ describe('slides moved while playing', () => {
       .toBeLessThan(before / 2)
   })
 
-  it('are printed as a chart for the wall, and nothing but the chart, in type of 48 points', async () => {
-    const { page, complaints } = await withSlides()
-    await page.getByRole('button', { name: 'Wall chart…' }).click()
-    await page.evaluate(() => {
-      window.print = () => {
-        Object.assign(window, { printedAs: document.documentElement.dataset.print })
-      }
-    })
-    await page.getByRole('button', { name: 'Print…' }).click()
-    expect(await page.evaluate(() => (window as unknown as { printedAs: string }).printedAs)).toBe(
-      'wallChart',
-    )
-    await page.evaluate(() => {
-      document.documentElement.dataset.print = 'wallChart'
-    })
-    await page.emulateMedia({ media: 'print' })
-    const shown = await page.evaluate(() =>
-      [...document.body.children].filter((child) => child.checkVisibility()).map((child) => child.className),
-    )
-    expect(shown).toEqual(['wallPrint'])
-    const size = await page
-      .locator('.wallPrint li')
-      .first()
-      .evaluate((row) => Number.parseFloat(getComputedStyle(row).fontSize))
-    expect(size).toBeCloseTo((48 * 96) / 72, 3)
-    await expect.poll(() => page.locator('.wallPrint').textContent()).toContain('first out 17 mm')
-    expect(complaints).toEqual([])
-  })
+  browserTest(
+    'are printed as a chart for the wall, and nothing but the chart, in type of 48 points',
+    async ({ form }) => {
+      const { page, complaints } = await withSlides(form)
+      await page.getByRole('button', { name: 'Wall chart…' }).click()
+      await page.evaluate(() => {
+        window.print = () => {
+          Object.assign(window, { printedAs: document.documentElement.dataset.print })
+        }
+      })
+      await page.getByRole('button', { name: 'Print…' }).click()
+      expect(await page.evaluate(() => (window as unknown as { printedAs: string }).printedAs)).toBe(
+        'wallChart',
+      )
+      await page.evaluate(() => {
+        document.documentElement.dataset.print = 'wallChart'
+      })
+      await page.emulateMedia({ media: 'print' })
+      const shown = await page.evaluate(() =>
+        [...document.body.children]
+          .filter((child) => child.checkVisibility())
+          .map((child) => child.className),
+      )
+      expect(shown).toEqual(['wallPrint'])
+      const size = await page
+        .locator('.wallPrint li')
+        .first()
+        .evaluate((row) => Number.parseFloat(getComputedStyle(row).fontSize))
+      expect(size).toBeCloseTo((48 * 96) / 72, 3)
+      await expect.poll(() => page.locator('.wallPrint').textContent()).toContain('first out 17 mm')
+      expect(complaints).toEqual([])
+    },
+  )
 })

@@ -1,12 +1,7 @@
 import type { Locator, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { type OpenedWindow, openWindow } from './lengthsWindow.ts'
-
-let opened: OpenedWindow
-beforeAll(async () => {
-  opened = await openWindow()
-})
-afterAll(() => opened.close())
+import { describe, expect } from 'vitest'
+import { browserTest } from '../desktop/harness/browserForm.ts'
+import { lengthsOf } from './steps.ts'
 
 const aim = (page: Page) => page.getByRole('group', { name: 'Aim at' })
 const reached = (page: Page) => page.getByRole('table', { name: 'Errors as it stands and as proposed' })
@@ -18,38 +13,41 @@ async function shows(what: () => Locator, text: string | null): Promise<void> {
 }
 
 describe('the Lengths page of a design with a bore', () => {
-  it('offers to aim at the resonances, and only there', async () => {
-    const { page } = await opened.lengthsOf(/Alto in E/)
+  browserTest('offers to aim at the resonances, and only there', async ({ form }) => {
+    const { page } = await lengthsOf(form, /Alto in E/)
     await rms(page).waitFor()
     await expect.poll(() => aim(page).count()).toBe(0)
-    const bass = await opened.lengthsOf(/Bass in F/)
+    const bass = await lengthsOf(form, /Bass in F/)
     await aim(bass.page).waitFor()
     await expect
       .poll(() => aim(bass.page).getByRole('button', { pressed: true }).textContent())
       .toBe('lengths')
   })
 
-  it('finds lengths for the resonances, takes them in one step, stands at them, and goes back', async () => {
-    const { page, complaints } = await opened.lengthsOf(/Bass in F/)
-    await expect.poll(() => rms(page).textContent(), { timeout: 10_000 }).not.toContain('–')
-    const byLengths = await rms(page).textContent()
-    await aim(page).getByRole('button', { name: 'resonances' }).click()
-    await page.getByText(/^Errors are those of the bore’s modes 2 to 8/).waitFor()
-    await shows(() => rms(page), 'rms65.344.7')
-    expect(byLengths).not.toBe(await rms(page).textContent())
-    expect(await page.getByText(/^The largest is at .*, mode 2 \(/).count()).toBe(1)
-    await page.getByRole('button', { name: 'Take these lengths' }).click()
-    await page.getByText('The design stands at these lengths.').waitFor()
-    await shows(() => rms(page), 'rms44.744.7')
-    await page.getByRole('button', { name: /^Undo/ }).click()
-    await shows(() => rms(page), 'rms65.344.7')
-    await aim(page).getByRole('button', { name: 'lengths' }).click()
-    await shows(() => rms(page), byLengths)
-    expect(complaints).toEqual([])
-  })
+  browserTest(
+    'finds lengths for the resonances, takes them in one step, stands at them, and goes back',
+    async ({ form }) => {
+      const { page, complaints } = await lengthsOf(form, /Bass in F/)
+      await expect.poll(() => rms(page).textContent(), { timeout: 10_000 }).not.toContain('–')
+      const byLengths = await rms(page).textContent()
+      await aim(page).getByRole('button', { name: 'resonances' }).click()
+      await page.getByText(/^Errors are those of the bore’s modes 2 to 8/).waitFor()
+      await shows(() => rms(page), 'rms65.344.7')
+      expect(byLengths).not.toBe(await rms(page).textContent())
+      expect(await page.getByText(/^The largest is at .*, mode 2 \(/).count()).toBe(1)
+      await page.getByRole('button', { name: 'Take these lengths' }).click()
+      await page.getByText('The design stands at these lengths.').waitFor()
+      await shows(() => rms(page), 'rms44.744.7')
+      await page.getByRole('button', { name: /^Undo/ }).click()
+      await shows(() => rms(page), 'rms65.344.7')
+      await aim(page).getByRole('button', { name: 'lengths' }).click()
+      await shows(() => rms(page), byLengths)
+      expect(complaints).toEqual([])
+    },
+  )
 
-  it('finds the least largest of all modes, and says which modes hold it', async () => {
-    const { page, complaints } = await opened.lengthsOf(/Bass in F/)
+  browserTest('finds the least largest of all modes, and says which modes hold it', async ({ form }) => {
+    const { page, complaints } = await lengthsOf(form, /Bass in F/)
     await aim(page).getByRole('button', { name: 'resonances' }).click()
     await page.getByRole('button', { name: 'largest', exact: true }).click()
     const largest = reached(page).getByRole('row', { name: /^largest/ })

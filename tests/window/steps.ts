@@ -1,4 +1,5 @@
 import type { Locator, Page } from 'playwright-core'
+import type { BrowserForm, OpenPage } from '../desktop/harness/browserForm.ts'
 
 /** What a person does in the window, in plain words. */
 
@@ -47,6 +48,14 @@ export async function choose(page: Page, menu: string, item: string): Promise<vo
 
 export function goTo(page: Page, tab: string): Promise<void> {
   return page.getByRole('tab', { name: tab, exact: true }).click()
+}
+
+/** A page of its own with an example open on its lengths. */
+export async function lengthsOf(form: BrowserForm, title: RegExp): Promise<OpenPage> {
+  const opened = await form.open()
+  await opened.page.getByRole('button', { name: title }).click()
+  await goTo(opened.page, 'Lengths')
+  return opened
 }
 
 /** Drops a file on the window, as from a folder. */

@@ -56,11 +56,13 @@ describe('The menu', () => {
     const items = (edit?.submenu ?? []) as MenuItemConstructorOptions[]
     const find = items.find((item) => item.id === 'palette')
     expect(find).toMatchObject({ label: 'Find…', enabled: true, accelerator: 'CmdOrCtrl+K' })
+    const settings = items.find((item) => item.id === 'settings')
+    expect(settings).toMatchObject({ label: 'Settings…', enabled: true })
   })
 
   test('has nothing to save or print without a workbook', () => {
     const shown = { ...state, hasWorkbook: false }
-    for (const id of ['save', 'saveAs', 'print', 'pdf']) {
+    for (const id of ['save', 'saveAs', 'report', 'print', 'pdf', 'startPage']) {
       expect(itemsOn('linux', shown).find((item) => item.id === id)?.enabled).toBe(false)
     }
   })
