@@ -4,7 +4,16 @@ import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { useKeeping } from '../keeping/useKeeping.ts'
 import { filesWords } from '../words/files.ts'
-import { openByDialog, save, saveAs, takeAnswer, useDirty, useFile, whenKept } from './fileActions.ts'
+import {
+  openByDialog,
+  save,
+  saveAs,
+  startWorkbook,
+  takeAnswer,
+  useDirty,
+  useFile,
+  whenKept,
+} from './fileActions.ts'
 import { useHistory } from './history.ts'
 import { redo, undo, useWorkbook } from './workbookStore.ts'
 
@@ -21,6 +30,9 @@ export const commands: Readonly<Record<MenuCommand, () => void>> = {
   pdf: () => print('pdf'),
   help: () => useDialog.setState({ open: 'help' }),
   palette: openFind,
+  report: () => useDialog.setState({ open: 'report' }),
+  settings: () => useDialog.setState({ open: 'settings' }),
+  startPage: () => whenKept(() => startWorkbook(null)),
 }
 
 /** Looks for something, unless a dialog waits for an answer. */

@@ -65,6 +65,9 @@ export const menuCommands = [
   'pdf',
   'help',
   'palette',
+  'report',
+  'settings',
+  'startPage',
 ] as const
 export type MenuCommand = (typeof menuCommands)[number]
 
