@@ -2,6 +2,7 @@ import { useMemo } from 'react'
 import { create } from 'zustand'
 import type { BenchList, BenchLists } from '#shared/workbook/bench.ts'
 import { addJob, jobsOf, removeJob } from '#shared/workbook/commands/benchCommands.ts'
+import { forgetWithWorkbook } from '../state/perWorkbook.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
 
 export type BenchPart = BenchList | 'onePiece'
@@ -16,12 +17,16 @@ export interface BenchView {
   readonly notes: 'sounding' | 'written'
 }
 
+const noNames = { slides: null, readings: null, pitchChanges: null }
+
 export const useBench = create<BenchView>()(() => ({
   part: 'slides',
-  names: { slides: null, readings: null, pitchChanges: null },
+  names: noNames,
   paper: 'A4',
   notes: 'sounding',
 }))
+
+forgetWithWorkbook(() => useBench.setState({ names: noNames }))
 
 /** Shows a part of the bench, and a job of it. */
 export function showJob(list: BenchList, name: string): void {

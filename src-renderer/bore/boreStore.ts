@@ -1,4 +1,5 @@
 import { create } from 'zustand'
+import { forgetWithWorkbook } from '../state/perWorkbook.ts'
 
 /** The pictures of a bore. */
 export type BorePicture = 'models' | 'impedance' | 'fundamental' | 'groupLength' | 'sum'
@@ -36,6 +37,8 @@ const fresh: BoreView = {
 }
 
 export const useBoreView = create<BoreView>()(() => fresh)
+
+forgetWithWorkbook(() => useBoreView.setState({ section: null, shown: new Map() }))
 
 /** Fingerings that can be laid over each other. */
 export const mostShown = 8

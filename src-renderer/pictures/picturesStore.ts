@@ -1,6 +1,7 @@
 import { create } from 'zustand'
 import type { Valve } from '#shared/valves/valve.ts'
 import type { DerivedDesign } from '../state/derived.ts'
+import { forgetWithWorkbook } from '../state/perWorkbook.ts'
 import type { partWords } from '../words/pictures.ts'
 
 export type PicturePart = keyof typeof partWords
@@ -13,6 +14,8 @@ export interface PicturesView {
 }
 
 export const usePictures = create<PicturesView>()(() => ({ part: 'harmonics', pressed: null }))
+
+forgetWithWorkbook(() => usePictures.setState({ pressed: null }))
 
 /** The valves of a design that are pressed, in its order; at first its first and third together, if it uses them. */
 export function usePressed({ design, tables }: DerivedDesign): readonly string[] {

@@ -2,13 +2,14 @@ import { create } from 'zustand'
 import type { OpenAnswer, SaveAnswer } from '#shared/bridge/bridge.ts'
 import { fileNameFor, workbookEnding } from '#shared/bridge/fileName.ts'
 import { recorded } from '#shared/workbook/commands/command.ts'
-import { mostBytes, openWorkbook } from '#shared/workbook/openWorkbook.ts'
+import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { bridge } from '../bridge/bridge.ts'
+import { readFile } from '../bridge/readFile.ts'
 import { filesWords as words } from '../words/files.ts'
 import { keepingWords } from '../words/keeping.ts'
-import { forgetLengths } from './lengthsStore.ts'
+import { forgetEarlierWorkbook } from './perWorkbook.ts'
 import { useView } from './viewStore.ts'
 import { run, showWorkbook, useWorkbook } from './workbookStore.ts'
 
@@ -64,7 +65,7 @@ export function startWorkbook(workbook: Workbook | null, { unsaved = false } = {
 
 function show(workbook: Workbook | null, saved: Workbook | null, fileName: string | null): void {
   showWorkbook(workbook)
-  forgetLengths()
+  forgetEarlierWorkbook()
   useFile.setState({ saved, fileName, trouble: null, pending: null })
   useView.setState({
     designId: workbook?.designs[0]?.id ?? null,
@@ -126,15 +127,12 @@ export async function takeAnswer(answer: OpenAnswer): Promise<void> {
 
 /** Shows a workbook dropped on the window. It has no place to be saved back to: saving asks for one. */
 export async function takeDropped(file: File): Promise<void> {
+  const answer = await readFile(file)
   const workbook =
-    file.size > mostBytes ? refuse(file.name, tooLargeMessage(file)) : accepted(file.name, await file.text())
+    answer.kind === 'failed' ? refuse(file.name, answer.message) : accepted(file.name, answer.text)
   if (workbook === null) return
   await bridge.releaseFile()
   show(workbook, workbook, file.name)
-}
-
-function tooLargeMessage(file: File): string {
-  return words.tooLarge(file.name, (file.size / 1024 ** 2).toFixed(1))
 }
 
 /** The workbook that a text holds; `null`, and the reason said, when it holds none. */

@@ -1,5 +1,6 @@
 import { create } from 'zustand'
 import type { LengthObjective, LoopFreedom } from '#shared/solve/lengthProblem.ts'
+import { forgetWithWorkbook } from './perWorkbook.ts'
 
 /** Whose errors are made least: those of the length model, or those of the bore's resonances. */
 export type LengthsAim = 'lengths' | 'resonances'
@@ -68,10 +69,7 @@ const fresh: LengthsState = {
 
 export const useLengths = create<LengthsState>()(() => fresh)
 
-/** Forgets what was chosen for another workbook. */
-export function forgetLengths(): void {
-  useLengths.setState(fresh)
-}
+forgetWithWorkbook(() => useLengths.setState(fresh))
 
 /** Changes what is asked: a proposal that was left, or walked away from, is of the past then. */
 export function choose(change: Partial<LengthsState>): void {

@@ -4,5 +4,4 @@ export const filesWords = {
   notRead: 'The file could not be read',
   notOpened: (name: string) => `${name} was not opened`,
   notSaved: 'The workbook was not saved',
-  tooLarge: (name: string, foundMb: string) => `${name}: found ${foundMb} MB, expected at most 20 MB.`,
 } as const

@@ -1,6 +1,7 @@
 import { create } from 'zustand'
+import { forgetWithWorkbook } from '../../state/perWorkbook.ts'
 
-/** The one piece that could be measured, as typed; kept while the window is open, in no file. */
+/** The one piece that could be measured, as typed; kept while the workbook is shown, in no file. */
 export interface OnePieceTyped {
   readonly kind: 'loop' | 'bore' | 'fundamental'
   /** `null` for the design's first valve with a drop. */
@@ -12,11 +13,15 @@ export interface OnePieceTyped {
   readonly fundamentalHz: number | null
 }
 
-export const useOnePiece = create<OnePieceTyped>()(() => ({
+const fresh: OnePieceTyped = {
   kind: 'loop',
   valveId: null,
   loopMm: null,
   boreMm: null,
   correctionMm: null,
   fundamentalHz: null,
-}))
+}
+
+export const useOnePiece = create<OnePieceTyped>()(() => fresh)
+
+forgetWithWorkbook(() => useOnePiece.setState(fresh))

@@ -37,7 +37,7 @@ export function Pictures({ bore, shown, designId }: PicturesProps): ReactNode {
         options={order.map((value) => ({ value, text: boreWords.pictures[value] }))}
         take={(value) => useBoreView.setState({ picture: value })}
       />
-      <div className="pictureHead">
+      <div className="borePictureHead">
         <h2>{boreWords.titles[picture]}</h2>
         <button
           type="button"
