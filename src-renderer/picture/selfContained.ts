@@ -16,9 +16,8 @@ export function selfContained(picture: SVGSVGElement, title: string): string {
   copy.setAttribute('viewBox', box)
   copy.setAttribute('width', String(width))
   copy.setAttribute('height', String(height))
-  const before = copy.querySelector(':scope > title')
-  before?.remove()
-  copy.prepend(element('title', before?.id ? { id: before.id } : {}, title), paper(box))
+  copy.querySelector(':scope > title')?.remove()
+  copy.prepend(element('title', {}, title), paper(box))
   return `${new XMLSerializer().serializeToString(copy).replace(notInXml, '')}\n`
 }
 

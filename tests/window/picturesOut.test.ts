@@ -42,6 +42,7 @@ browserTest('every explaining picture leaves the program, its figures with it', 
     `Tube ruler of ${design.name}: the tube each fingering has against the tube it needs</title>`,
   )
   expect(svg).toContain('short 721.4 mm')
+  expect(svg).toContain('<style>@font-face')
   expect(svg).not.toMatch(/var\(--|href="http/)
   // White paper under the light theme's ink, whatever the theme of the window.
   expect(svg).toContain('fill="#ffffff"')
