@@ -27,6 +27,7 @@ import { useSettings } from '../state/settings.ts'
 import { selectDesign, toggleHidden, useView } from '../state/viewStore.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
 import { lineUpWords as words } from '../words/lineUp.ts'
+import { WorkbookNotes } from './WorkbookNotes.tsx'
 
 /** The designs side by side with the three figures that compare them. */
 export function LineUp(): ReactNode {
@@ -63,6 +64,7 @@ export function LineUp(): ReactNode {
       <button type="button" className="add" onClick={() => useDialog.setState({ open: 'newDesign' })}>
         {words.addDesign}
       </button>
+      <WorkbookNotes />
     </aside>
   )
 }

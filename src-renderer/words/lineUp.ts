@@ -18,4 +18,6 @@ export const lineUpWords = {
   moveUp: 'Move up',
   moveDown: 'Move down',
   remove: 'Delete',
+  notes: 'Notes',
+  notesHint: 'On the instrument, the owner’s wishes, what was tried',
 } as const

@@ -127,7 +127,7 @@ const design = z.looseObject(
   { error: 'a design' },
 )
 
-/** The design file, version 1: shapes and ranges. Rules that span several values are in `rules.ts`. */
+/** The design file, version 1: shapes and ranges. Rules that span several values are in `designRules.ts` and `boreRules.ts`. */
 export const workbookSchema = z.looseObject(
   {
     format: z.literal('ferrule', { error: '"ferrule"' }),

@@ -83,6 +83,16 @@ describe('a field', () => {
 })
 
 describe('the line-up', () => {
+  browserTest('has room for notes, whose typing is one step', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    await page.locator('summary', { hasText: 'Notes' }).click()
+    await page.getByRole('textbox', { name: 'Notes' }).pressSequentially('dent in the bow')
+    await page.getByRole('button', { name: 'Undo “Notes”' }).click()
+    await expect.poll(() => page.getByRole('textbox', { name: 'Notes' }).inputValue()).toBe('')
+    await expect.poll(() => page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
+  })
+
   browserTest(
     'duplicates, renames, moves, hides and deletes designs, each taken back by undo',
     async ({ form }) => {
