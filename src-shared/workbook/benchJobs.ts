@@ -50,7 +50,8 @@ export function slideJobOf(
 
 /**
  * Readings of the workbook as a job for the bench: in the air that the instrument is played with, against equal
- * temperament at the tuner's A4, the loops wanted exact for the open length.
+ * temperament at the tuner's A4, the loops wanted as the design has them, in proportion to the open length found:
+ * a loop that is long on purpose, for the company it keeps, stays so.
  *
  * @example readingsJobOf(workbook, workbook.bench.readings[0])
  */
@@ -59,11 +60,12 @@ export function readingsJobOf(workbook: Workbook, readings: BenchReadings): Plac
   if ('kind' in design) return design
   const instrument = instrumentOf(workbook, design)
   const { openHeld, offsetsHeld, readingErrorCents } = readings
+  const { openMm } = setMainSlide({ ...instrument, tuning: { kind: 'none' } })
   const job = {
     valves: design.valves,
-    loops: design.loops,
+    loops: design.loops.map((loop) => ({ ...loop, wantedFraction: loop.lengthMm / openMm })),
     readings: readings.rows.map((row) => readingOf(workbook, design, row, readings.a4Hz)),
-    openLengthMm: setMainSlide({ ...instrument, tuning: { kind: 'none' } }).nominalOpenMm,
+    openLengthMm: openMm,
     speedOfSoundMPerS: instrument.playedSpeedOfSoundMps,
     harmonicOffsetsCents: instrument.harmonicOffsetsCents,
     ...(openHeld === undefined ? {} : { openHeld }),

@@ -6,7 +6,9 @@ import type { SolvedReadings } from './solveReadings.ts'
 import type { Unknown } from './unknowns.ts'
 
 /**
- * The loops that the readings settle, each against its target: given, or exact for the open length wanted.
+ * The loops that the readings settle, each against its target: given in mm, or as its share of the open length
+ * wanted, or else exact for its own fingering. A share goes with the open length that was found, so that an
+ * instrument which is long all over is not asked to change its loops against its body.
  *
  * @example fittedLoops(job, unknowns, solved, 3).L3?.changeMm // 5.9
  */
@@ -19,9 +21,12 @@ export function fittedLoops(
   const fractions = exactFractions(job.valves, job.loops)
   const loops = unknowns.flatMap((unknown, at) => {
     if (unknown.kind !== 'loop' || !isSettled(solved, at)) return []
-    const given = job.loops.find(({ id }) => id === unknown.id)?.targetMm
-    const wanted = wantedLength(job, unknowns, solved, given, fractions.get(unknown.id))
-    return [[unknown.id, fittedLoop(solved, at, wanted, errorCents)] as const]
+    const { targetMm, wantedFraction } = job.loops.find(({ id }) => id === unknown.id)!
+    const exact = wantedLength(job, unknowns, solved, undefined, fractions.get(unknown.id))
+    const fraction = wantedFraction ?? fractions.get(unknown.id)
+    const wanted = wantedLength(job, unknowns, solved, targetMm, fraction)
+    const loop = { ...fittedLoop(solved, at, wanted, errorCents), exactMm: exact?.lengthMm ?? null }
+    return [[unknown.id, loop] as const]
   })
   return Object.fromEntries(loops)
 }
@@ -54,7 +59,7 @@ function fittedLoop(
   at: number,
   wanted: Wanted | null,
   errorCents: number,
-): FittedLoop {
+): Omit<FittedLoop, 'exactMm'> {
   const { covariance } = solved.linear
   const value = solved.values[at]!
   const standardError = errorCents * Math.sqrt(Math.max(0, covariance[at]![at]!))

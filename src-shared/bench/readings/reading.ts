@@ -19,8 +19,13 @@ export interface Reading {
 export interface ReadLoop extends Loop {
   /** Known, not asked for. */
   readonly held?: boolean
-  /** Length wanted, mm of tube. When absent, the one that puts its own fingering in tune with the open route. */
+  /** Length wanted, mm of tube, whatever the open length comes out as. */
   readonly targetMm?: number
+  /**
+   * Length wanted over the open length that it is to go with, when `targetMm` is absent. When both are, the loop is
+   * wanted so that its own fingering is in tune with the open route.
+   */
+  readonly wantedFraction?: number
 }
 
 /** Readings of one instrument. */

@@ -10,6 +10,8 @@ export interface FittedLoop extends Estimate {
   readonly movementMm: number | null
   /** Standard error of `changeMm`; that of the movement is half. */
   readonly changeStandardErrorMm: number | null
+  /** Length that would put the loop's own fingering in tune with the open route; `null` when nothing settles it. */
+  readonly exactMm: number | null
 }
 
 /** What readings say about an instrument. */

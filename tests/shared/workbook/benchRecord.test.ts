@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { speedOfSound } from '#shared/air/speedOfSound.ts'
 import type { BenchReading } from '#shared/workbook/bench.ts'
 import { readingsJobOf, slideJobOf } from '#shared/workbook/benchJobs.ts'
 import { benchRecord } from '#shared/workbook/benchRecord.ts'
@@ -78,13 +79,36 @@ describe('a slide of the workbook', () => {
 })
 
 describe('readings of the workbook', () => {
-  // third valve +12: loop = L(2^(288/1200) − 1), wanted L(2^(300/1200) − 1); both over one L
-  it('find the loop against the length that is exact for the open one, not the length typed in the design', () => {
+  // third valve +12: loop = L(2^(288/1200) − 1), wanted the design's 265 of 1400 mm in proportion; both over one L
+  it('find the loop against the design’s own, in proportion to the open length found', () => {
     const [record] = benchRecord(benchWorkbook()).readings
     const openMm = record?.openLengthMm?.value ?? 0
-    expect(record?.loops.L3?.value).toBeCloseTo(openMm * (2 ** (288 / 1200) - 1), 6)
-    expect(record?.loops.L3?.changeMm).toBeCloseTo(openMm * (2 ** 0.25 - 2 ** 0.24), 6)
-    expect(record?.loops.L3?.movementMm).toBeCloseTo((openMm * (2 ** 0.25 - 2 ** 0.24)) / 2, 6)
+    const changeMm = openMm * (265 / 1400 + 1 - 2 ** 0.24)
+    expect(record?.loops.L3?.value).toBeCloseTo(openMm * (2 ** 0.24 - 1), 6)
+    expect(record?.loops.L3?.changeMm).toBeCloseTo(changeMm, 6)
+    expect(record?.loops.L3?.movementMm).toBeCloseTo(changeMm / 2, 6)
+  })
+
+  // The fifth valve is made for the fourth’s company, L(2^(7/12) − 2^(5/12)); alone, L(2^(2/12) − 1) is a quarter less.
+  it('of an instrument that is as designed ask for no change, its long fifth valve neither', () => {
+    const workbook = workbookWith('plain-5')
+    const [design] = workbook.designs
+    const openMm = (1000 * speedOfSound(workbook.air)) / (2 * 43.654)
+    const asDesigned = (pressed: readonly string[]): BenchReading => {
+      const loops = design!.loops.filter((loop) => pressed.includes(loop.pressed[0]!))
+      const lengthMm = loops.reduce((sum, loop) => sum + loop.lengthMm, openMm)
+      const valves = design!.valves.filter(({ id }) => pressed.includes(id))
+      const midi = valves.reduce((sum, { semitones }) => sum - semitones, 53)
+      const soundingHz = (4 * 43.654 * openMm) / lengthMm
+      return { pressed, harmonic: 4, cents: 1200 * Math.log2(soundingHz / (440 * 2 ** ((midi - 69) / 12))) }
+    }
+    const rows = [[], ['4'], ['4', '5'], ['1']].map(asDesigned)
+    const [record] = benchRecord({
+      ...workbook,
+      bench: { readings: [{ ...readings, rows }] },
+    }).readings
+    expect(Object.keys(record?.loops ?? {})).toEqual(['L1', 'L4', 'L5'])
+    for (const { changeMm } of Object.values(record?.loops ?? {})) expect(changeMm).toBeCloseTo(0, 4)
   })
 
   it('may name valves in any order', () => {

@@ -225,6 +225,16 @@ describe('What is known beforehand', () => {
     expect(L1?.changeStandardErrorMm).toBeCloseTo(L1!.standardError, 12)
   })
 
+  it('can be a share of the open length found, told beside the length that is exact', () => {
+    const job = readingsJob(bass, twoWays)
+    const loops = job.loops.map((loop) => ({ ...loop, wantedFraction: 0.2 }))
+    const found = fitted({ ...job, loops })
+    const openMm = found.openLengthMm!.value
+    expect(found.loops.L1?.targetMm).toBeCloseTo(0.2 * openMm, 9)
+    expect(found.loops.L1?.exactMm).toBeCloseTo((2 ** (2 / 12) - 1) * openMm, 6)
+    expect(fitted({ ...job, loops, openTargetMm: 4000 }).loops.L1?.targetMm).toBeCloseTo(800, 9)
+  })
+
   it('can be the open length that the loops are to go with', () => {
     const { L2 } = fitted({ ...readingsJob(bass, twoWays), openTargetMm: 4000 }).loops
     expect(L2?.targetMm).toBeCloseTo(4000 * (2 ** (1 / 12) - 1), 9)

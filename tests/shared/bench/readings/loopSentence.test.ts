@@ -8,6 +8,7 @@ const loop = {
   changeMm: 6.4,
   movementMm: 3.2,
   changeStandardErrorMm: 1.2,
+  exactMm: 265,
 }
 
 describe('The sentence on a fitted loop', () => {
@@ -23,8 +24,22 @@ describe('The sentence on a fitted loop', () => {
     )
   })
 
+  it('tells the exact length too where another is wanted', () => {
+    expect(loopSentence('Loop 5', { ...loop, exactMm: 243.04 })).toMatch(
+      / to 265\.0 mm of tube\. Exact for its own fingering it would be 243\.0 mm\.$/,
+    )
+    expect(loopSentence('Loop 3', { ...loop, exactMm: 265.04 })).not.toContain('Exact')
+  })
+
   it('without a target says how long the loop is', () => {
-    const bare = { ...loop, targetMm: null, changeMm: null, movementMm: null, changeStandardErrorMm: null }
+    const bare = {
+      ...loop,
+      exactMm: null,
+      targetMm: null,
+      changeMm: null,
+      movementMm: null,
+      changeStandardErrorMm: null,
+    }
     expect(loopSentence('Loop 3', bare)).toBe('Loop 3 is 258.6 ± 1.4 mm of tube.')
   })
 })
