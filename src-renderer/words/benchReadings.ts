@@ -21,6 +21,10 @@ export const readingsWords = {
   openHeldStep: 'Open length known',
   offsetsHeld: 'Harmonic offsets are as in the design',
   offsetsHeldStep: 'Harmonic offsets known',
+  exactWanted: 'Want each loop exact for its own fingering',
+  exactWantedHelp:
+    'Otherwise the lengths wanted are the design’s, in proportion to the open length: a loop that is long on purpose stays so.',
+  exactWantedStep: 'Lengths wanted',
 
   answers: 'What the readings say',
   openUnsettled: 'The readings do not settle the open length.',
@@ -36,7 +40,8 @@ export const readingsWords = {
   foundStep: 'Take lengths found',
   wanted: 'Lengths as wanted',
   wantedStep: 'Take lengths wanted',
-  takeHint: 'Open length and harmonic offsets go with them. One undo takes it back. The readings stay.',
+  takeHint:
+    'Open length and harmonic offsets go with them. One undo takes it back. The readings stay. Lengths as found, once taken, are the design’s, and so the ones wanted.',
 
   pictureName: (name: string) => `Readings against the fit, ${name}`,
   pictureLabel: (count: number) =>

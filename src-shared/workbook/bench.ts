@@ -59,6 +59,8 @@ export interface BenchReadings {
   readonly openHeld?: boolean
   /** The design's harmonic offsets are known, not asked for. */
   readonly offsetsHeld?: boolean
+  /** Each loop is wanted exact for its own fingering, not as the design has it. */
+  readonly exactWanted?: boolean
   /** For the sheet. */
   readonly notes?: string
 }

@@ -51,7 +51,7 @@ export function slideJobOf(
 /**
  * Readings of the workbook as a job for the bench: in the air that the instrument is played with, against equal
  * temperament at the tuner's A4, the loops wanted as the design has them, in proportion to the open length found:
- * a loop that is long on purpose, for the company it keeps, stays so.
+ * a loop that is long on purpose, for the company it keeps, stays so. Readings that say so want each exact instead.
  *
  * @example readingsJobOf(workbook, workbook.bench.readings[0])
  */
@@ -63,7 +63,10 @@ export function readingsJobOf(workbook: Workbook, readings: BenchReadings): Plac
   const { openMm } = setMainSlide({ ...instrument, tuning: { kind: 'none' } })
   const job = {
     valves: design.valves,
-    loops: design.loops.map((loop) => ({ ...loop, wantedFraction: loop.lengthMm / openMm })),
+    loops:
+      readings.exactWanted === true
+        ? design.loops
+        : design.loops.map((loop) => ({ ...loop, wantedFraction: loop.lengthMm / openMm })),
     readings: readings.rows.map((row) => readingOf(workbook, design, row, readings.a4Hz)),
     openLengthMm: openMm,
     speedOfSoundMPerS: instrument.playedSpeedOfSoundMps,

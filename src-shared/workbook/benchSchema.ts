@@ -66,6 +66,7 @@ const readings = z.looseObject(
     readingErrorCents: numberWithin(0.01, 100, ' cents').optional(),
     openHeld: flag.optional(),
     offsetsHeld: flag.optional(),
+    exactWanted: flag.optional(),
     notes: text.optional(),
   },
   { error: 'readings' },

@@ -40,6 +40,7 @@ const bench: KeyOrder = {
     readingErrorCents: null,
     openHeld: null,
     offsetsHeld: null,
+    exactWanted: null,
     notes: null,
   },
   pitchChanges: { id: null, design: null, fromA4Hz: null, toA4Hz: null, notes: null },

@@ -49,19 +49,28 @@ export function ReadingsFields({ readings }: { readonly readings: BenchReadings 
           run(setJob('readings', id, 'offsetsHeld', on || undefined, readingsWords.offsetsHeldStep))
         }
       />
+      <Known
+        text={readingsWords.exactWanted}
+        help={readingsWords.exactWantedHelp}
+        on={readings.exactWanted === true}
+        take={(on) =>
+          run(setJob('readings', id, 'exactWanted', on || undefined, readingsWords.exactWantedStep))
+        }
+      />
     </div>
   )
 }
 
 interface KnownProps {
   readonly text: string
+  readonly help?: string
   readonly on: boolean
   readonly take: (on: boolean) => void
 }
 
-function Known({ text, on, take }: KnownProps): ReactNode {
+function Known({ text, help, on, take }: KnownProps): ReactNode {
   return (
-    <label className="known">
+    <label className="known" title={help}>
       <input type="checkbox" checked={on} onChange={(event) => take(event.target.checked)} /> {text}
     </label>
   )

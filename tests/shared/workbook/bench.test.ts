@@ -47,6 +47,7 @@ const breaks: readonly Break[] = [
     'a number from -1200 to 1200 cents',
     (b) => (b.readings[0].rows[1].cents = null),
   ],
+  ['bench.readings[0].exactWanted', '"yes"', 'true or false', (b) => (b.readings[0].exactWanted = 'yes')],
   ['bench.readings[1].id', '"as found" again', 'an id used once', (b) => b.readings.push(b.readings[0])],
   ['bench.pitchChanges[0].toA4Hz', '481', a4, (b) => (b.pitchChanges[0].toA4Hz = 481)],
   [

@@ -89,6 +89,12 @@ describe('readings of the workbook', () => {
     expect(record?.loops.L3?.movementMm).toBeCloseTo(changeMm / 2, 6)
   })
 
+  it('find the loop against the exact length where that is wanted', () => {
+    const [record] = benchRecord(benchWorkbook({ readings: [{ ...readings, exactWanted: true }] })).readings
+    const openMm = record?.openLengthMm?.value ?? 0
+    expect(record?.loops.L3?.changeMm).toBeCloseTo(openMm * (2 ** 0.25 - 2 ** 0.24), 6)
+  })
+
   // The fifth valve is made for the fourth’s company, L(2^(7/12) − 2^(5/12)); alone, L(2^(2/12) − 1) is a quarter less.
   it('of an instrument that is as designed ask for no change, its long fifth valve neither', () => {
     const workbook = workbookWith('plain-5')
