@@ -25,6 +25,11 @@ export const pitchWords = {
   },
   addLegHelp: 'On each of the two legs of its slide',
   body: 'body',
+  openRoute: 'open route in all',
+  bodyItself: 'body itself',
+  ofIt: (part: string) => `of it ${part}`,
+  sumRemark:
+    'Lines with “of it” are already in the open route’s change. Do each of them, and nothing for the sum.',
 
   take: 'Take into the design',
   takeHelp: (design: string, a4Hz: number) =>

@@ -118,7 +118,8 @@ export const formulas: readonly FormulaEntry[] = [
     id: 'pitchChange',
     title: 'New pitch from old',
     formula: 'q = f_old / f_new; body + (q − 1)·L, each loop + (q − 1)·loop',
-    meaning: 'Every acoustic length changes in the same proportion.',
+    meaning:
+      'Every acoustic length changes in the same proportion. L holds the loops of the open route: what they take is part of the body’s.',
     source: 'Frequency and length are inverse.',
   },
   {

@@ -1,5 +1,6 @@
 import { centsBetween, ratioOfSemitones } from '../pitch/cents.ts'
 import { type Fingering, fingeringName } from '../valves/fingering.ts'
+import { liesInRouteOf } from '../valves/gate.ts'
 import type { Loop } from '../valves/loop.ts'
 import { tubeInRouteMm } from '../valves/route.ts'
 import type { Valve } from '../valves/valve.ts'
@@ -29,9 +30,14 @@ export interface PitchChangeAnswer {
   readonly ratio: number
   /** The interval that the instrument moves by; negative is down. */
   readonly cents: number
+  /** The whole open route's, and so with what the loops in {@link PitchChangeAnswer.loopsInBody} take. */
   readonly body: TubeChange
   /** By loop id, compensating loops too. */
   readonly loops: Readonly<Record<string, TubeChange>>
+  /** Ids of the loops that lie in the open route, in their order: their change is part of the body's already. */
+  readonly loopsInBody: readonly string[]
+  /** What is left of the body's change for the body without those loops. */
+  readonly bodyItself: TubeChange
   /** Errors with the open route at the new pitch and every loop left as it is, by fingering. */
   readonly ifOnlyBodyErrorsCents: Readonly<Record<string, number>>
   /** The same fingerings before the change, to tell what it costs. */
@@ -40,7 +46,8 @@ export interface PitchChangeAnswer {
 
 /**
  * What tube each part needs for a change of pitch: every acoustic length times `fromHz / toHz`, so the body
- * takes `(q − 1)·L` and each loop `(q − 1)·loop`. Frequencies and lengths that are not above 0 throw.
+ * takes `(q − 1)·L` and each loop `(q − 1)·loop`. L holds the loops that lie in the open route, so what they take
+ * is part of the body's and is not to be added to it. Frequencies and lengths that are not above 0 throw.
  *
  * @example changePitch({ fromHz: 452.5, toHz: 440, openLengthMm: 1400, … }).body.tubeMm // 39.77
  */
@@ -49,11 +56,15 @@ export function changePitch(change: PitchChange): PitchChangeAnswer {
   for (const value of [fromHz, toHz, openLengthMm])
     if (!(value > 0 && Number.isFinite(value))) throw new RangeError(`Expected a value above 0, not ${value}`)
   const ratio = fromHz / toHz
+  const inBody = loops.filter((loop) => liesInRouteOf(loop, []))
+  const inBodyMm = inBody.reduce((sum, { lengthMm }) => sum + lengthMm, 0)
   return {
     ratio,
     cents: centsBetween(fromHz, toHz),
     body: tubeChange(ratio, openLengthMm),
     loops: Object.fromEntries(loops.map((loop) => [loop.id, tubeChange(ratio, loop.lengthMm)])),
+    loopsInBody: inBody.map(({ id }) => id),
+    bodyItself: tubeChange(ratio, openLengthMm - inBodyMm),
     ifOnlyBodyErrorsCents: errorsCents(change, openLengthMm * ratio),
     beforeErrorsCents: errorsCents(change, openLengthMm),
   }
@@ -63,6 +74,8 @@ export function changePitch(change: PitchChange): PitchChangeAnswer {
 export interface PitchChangeRecord {
   readonly bodyMm: number
   readonly loops: Readonly<Record<string, number>>
+  /** Loops whose change is part of `bodyMm` already; absent where there is none. */
+  readonly loopsInBody?: readonly string[]
   readonly ifOnlyBodyErrorsCents: Readonly<Record<string, number>>
 }
 
@@ -72,6 +85,7 @@ export function pitchChangeRecord(answer: PitchChangeAnswer): PitchChangeRecord 
   return {
     bodyMm: answer.body.tubeMm,
     loops: Object.fromEntries(loops),
+    ...(answer.loopsInBody.length === 0 ? {} : { loopsInBody: answer.loopsInBody }),
     ifOnlyBodyErrorsCents: answer.ifOnlyBodyErrorsCents,
   }
 }

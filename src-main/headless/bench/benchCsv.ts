@@ -113,10 +113,16 @@ function readings({ readings: all }: BenchRecord, workbook: Workbook): Table {
 
 function changes({ pitchChanges: all }: BenchRecord): Table {
   return {
-    headings: ['change of pitch', 'part', 'add (mm of tube)', 'add per leg (mm)'],
-    rows: all.flatMap(({ id, bodyMm, loops: added }) => [
-      [id, 'body', bodyMm, bodyMm === null ? null : bodyMm / 2],
-      ...Object.entries(added).map(([loop, tubeMm]) => [id, loop, tubeMm, tubeMm / 2]),
+    headings: ['change of pitch', 'part', 'add (mm of tube)', 'add per leg (mm)', 'already in the body’s'],
+    rows: all.flatMap(({ id, bodyMm, loops: added, loopsInBody }) => [
+      [id, 'body', bodyMm, bodyMm === null ? null : bodyMm / 2, false],
+      ...Object.entries(added).map(([loop, tubeMm]) => [
+        id,
+        loop,
+        tubeMm,
+        tubeMm / 2,
+        loopsInBody?.includes(loop) === true,
+      ]),
     ]),
   }
 }

@@ -119,6 +119,7 @@ const changeColumns: readonly Column[] = [
   { heading: 'part', align: 'left' },
   { heading: 'add, mm of tube', align: 'right' },
   { heading: 'add per leg, mm', align: 'right' },
+  { heading: '', align: 'left' },
 ]
 
 const errorColumns: readonly Column[] = [
@@ -126,11 +127,22 @@ const errorColumns: readonly Column[] = [
   { heading: 'cents if only the body is changed', align: 'right' },
 ]
 
-function changeText({ id, bodyMm, loops, ifOnlyBodyErrorsCents }: BenchPitchChangeRecord): string {
+function changeText(record: BenchPitchChangeRecord): string {
+  const { id, bodyMm, loops, loopsInBody, ifOnlyBodyErrorsCents } = record
   const heading = `Change of pitch ${shown(id)}\n`
   if (bodyMm === null) return `${heading}Problem: its design is not in this workbook.\n`
-  const parts = [['body', bodyMm] as const, ...Object.entries(loops)]
-  const added = parts.map(([part, tubeMm]) => [part, plainFigure(tubeMm, 1), plainFigure(tubeMm / 2, 1)])
+  const row = (part: string, tubeMm: number, remark: string) => [
+    part,
+    plainFigure(tubeMm, 1),
+    plainFigure(tubeMm / 2, 1),
+    remark,
+  ]
+  const added = [
+    row('body', bodyMm, ''),
+    ...Object.entries(loops).map(([id, tubeMm]) =>
+      row(id, tubeMm, loopsInBody?.includes(id) === true ? 'already in the body’s' : ''),
+    ),
+  ]
   const errors = Object.entries(ifOnlyBodyErrorsCents).map(([name, cents]) => [name, signedCents(cents)])
   return [heading, alignedTable(changeColumns, added), alignedTable(errorColumns, errors)].join('')
 }

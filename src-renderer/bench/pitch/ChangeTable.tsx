@@ -7,7 +7,7 @@ import { TableOut } from '../../tables/TableOut.tsx'
 import { pitchWords } from '../../words/benchPitch.ts'
 import { titles } from '../../words/tableHeadings.ts'
 import { ChangeCells } from './ChangeCells.tsx'
-import { changeRows } from './changeRows.ts'
+import { changeRows, sumRemark } from './changeRows.ts'
 
 interface ChangeTableProps {
   /** Name of the job. */
@@ -20,6 +20,7 @@ interface ChangeTableProps {
 /** What body and every loop need, in tube and on each leg. */
 export function ChangeTable({ name, design, openMm, answer }: ChangeTableProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
+  const remark = sumRemark(answer)
   return (
     <>
       <TableOut
@@ -48,6 +49,7 @@ export function ChangeTable({ name, design, openMm, answer }: ChangeTableProps):
           ))}
         </tbody>
       </table>
+      {remark === null ? null : <p className="soft">{remark}</p>}
     </>
   )
 }

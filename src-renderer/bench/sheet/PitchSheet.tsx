@@ -7,7 +7,7 @@ import { useSettings } from '../../state/settings.ts'
 import { benchWords } from '../../words/bench.ts'
 import { pitchWords } from '../../words/benchPitch.ts'
 import { addedText, ChangeCells } from '../pitch/ChangeCells.tsx'
-import { changeRows } from '../pitch/changeRows.ts'
+import { changeRows, sumRemark } from '../pitch/changeRows.ts'
 import { changeSentence } from '../pitch/changeSentence.ts'
 import { reachSentences } from '../pitch/MainSlideReach.tsx'
 import { Sheet } from './Sheet.tsx'
@@ -26,6 +26,7 @@ export function PitchSheet({ workbook, change, design, openMm, answer }: PitchSh
   const unit = useSettings((settings) => settings.unit)
   const signed = (mm: number): string => addedText(mm, unit)
   const rows = changeRows(design, openMm, answer)
+  const remark = sumRemark(answer)
   return (
     <Sheet
       kind={benchWords.lists.pitchChanges.title}
@@ -54,9 +55,7 @@ export function PitchSheet({ workbook, change, design, openMm, answer }: PitchSh
                 // biome-ignore lint/suspicious/noArrayIndexKey: two loops may have one name
                 <tr key={i}>
                   <ChangeCells {...row} />
-                  <td>
-                    <span className="box" />
-                  </td>
+                  <td>{row.isSum === true ? null : <span className="box" />}</td>
                 </tr>
               ))}
             </tbody>
@@ -70,6 +69,7 @@ export function PitchSheet({ workbook, change, design, openMm, answer }: PitchSh
             rest={pitchWords.sheetLoops}
           />
         )}
+        {remark === null ? null : <p>{remark}</p>}
       </section>
       {design.mainSlide === undefined ? null : (
         <section>

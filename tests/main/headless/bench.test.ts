@@ -116,6 +116,19 @@ describe('ferrule bench', () => {
     expect(stdout).toMatch(/body +39\.8 +19\.9\n/)
   })
 
+  it('marks a loop whose change is part of the body’s already', () => {
+    const bench = { pitchChanges: oneOfEach.pitchChanges }
+    const path = written({ ...workbookWith('double'), bench })
+    const { stdout } = ferruleHere(['bench', path])
+    expect(stdout).toMatch(/\nbody +112\.\d +56\.\d *\n/)
+    expect(stdout).toMatch(/\nlong body +28\.\d +14\.\d +already in the body’s\n/)
+    expect(stdout).toMatch(/\nlong 1 +\d+\.\d +\d\.\d *\n/)
+    const csv = ferruleHere(['bench', path, '--csv']).stdout
+    expect(csv).toMatch(/,body,112[.\d]+,[.\d]+,false\n[^\n]*,long body,28[.\d]+,[.\d]+,true\n/)
+    const [record] = JSON.parse(ferruleHere(['bench', path, '--json']).stdout).pitchChanges
+    expect(record.loopsInBody).toEqual(['long body'])
+  })
+
   it('puts what speaks against a slide before its figures', () => {
     const slides = [{ ...oneOfEach.slides[0], outerLegMm: 90 }]
     const { stdout } = ferruleHere(['bench', written(benchWorkbook({ slides }))])

@@ -70,6 +70,21 @@ describe('A change of pitch', () => {
     expect(body.tubeMm).toBeCloseTo(-10.91, 2)
   })
 
+  // 1400 mm hold 300 of the ascending loop: 0.0284091 × 1400 = 39.77 in all, of which 8.52 on the loop and 31.25 left
+  it('counts a loop that lies in the open route in the body’s change, once', () => {
+    const up = { id: 'up', lengthMm: 300, pressed: [], released: ['2'] }
+    const answer = changePitch({ ...down, loops: [...exactLoops, up] })
+    expect(answer.body.tubeMm).toBeCloseTo(39.773, 3)
+    expect(answer.loopsInBody).toEqual(['up'])
+    expect(answer.loops.up?.tubeMm).toBeCloseTo(8.523, 3)
+    expect(answer.bodyItself.tubeMm).toBeCloseTo(31.25, 3)
+    expect(answer.bodyItself.perLegMm).toBeCloseTo(15.625, 3)
+    expect(pitchChangeRecord(answer).loopsInBody).toEqual(['up'])
+    expect(pitchChangeRecord(answer).bodyMm).toBeCloseTo(39.773, 3)
+    expect(changePitch(down).bodyItself).toEqual(changePitch(down).body)
+    expect(pitchChangeRecord(changePitch(down))).not.toHaveProperty('loopsInBody')
+  })
+
   it('takes in compensating loops, in proportion', () => {
     const loops = [...exactLoops, { id: 'C1', lengthMm: 60, pressed: ['1', '3'] }]
     expect(changePitch({ ...down, loops }).loops.C1?.tubeMm).toBeCloseTo(60 * 0.0284091, 5)
