@@ -47,6 +47,7 @@ export function fitTable(id: string, fit: ReadingsFit, design: Design, unit: Len
     headings.tube,
     headings.standardError,
     headings.wanted,
+    headings.firstCut,
     headings.add,
     headings.moveOut,
   ] as const
@@ -58,12 +59,13 @@ export function fitTable(id: string, fit: ReadingsFit, design: Design, unit: Len
     title: titles.fit(id),
     columns: [{ heading: headings.part }, ...names.map((heading) => lengthColumn(heading, unit))],
     rows: [
-      row(headings.openLength, [open?.value, open?.standardError, null, null, null]),
+      row(headings.openLength, [open?.value, open?.standardError, null, null, null, null]),
       ...Object.entries(fit.loops).map(([loopId, loop]) =>
         row(design.loops.find((each) => each.id === loopId)?.name ?? loopId, [
           loop.value,
           loop.standardError,
           loop.targetMm,
+          loop.firstCutMm,
           loop.changeMm,
           loop.movementMm,
         ]),

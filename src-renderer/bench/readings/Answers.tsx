@@ -34,7 +34,11 @@ export function answerSentences(
       ? readingsWords.openUnsettled
       : readingsWords.open(plainFigure(openLengthMm.value, 1), plainFigure(openLengthMm.standardError, 1))
   const ofLoops = Object.entries(loops).map(([id, loop]) =>
-    loopSentence(readingsWords.loop(nameOf(design, id)), loop),
+    loopSentence(
+      readingsWords.loop(nameOf(design, id)),
+      loop,
+      design.loops.find((each) => each.id === id)?.slide,
+    ),
   )
   const offsets = Object.entries(harmonicOffsetsCents)
     .filter(([harmonic]) => Number(harmonic) !== referenceHarmonic)

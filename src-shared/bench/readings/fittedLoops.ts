@@ -1,3 +1,4 @@
+import { slideDefaults } from '../slide/slide.ts'
 import { exactFractions } from './exactLengths.ts'
 import type { ReadingsJob } from './reading.ts'
 import type { FittedLoop } from './readingsFit.ts'
@@ -71,17 +72,20 @@ function fittedLoop(
       changeMm: null,
       movementMm: null,
       changeStandardErrorMm: null,
+      firstCutMm: null,
     }
   const { openAt, fraction } = wanted
   const shared =
     openAt < 0 ? 0 : fraction ** 2 * covariance[openAt]![openAt]! - 2 * fraction * covariance[openAt]![at]!
   const changeMm = wanted.lengthMm - value
+  const changeStandardErrorMm = errorCents * Math.sqrt(Math.max(0, covariance[at]![at]! + shared))
   return {
     value,
     standardError,
     targetMm: wanted.lengthMm,
     changeMm,
     movementMm: changeMm / 2,
-    changeStandardErrorMm: errorCents * Math.sqrt(Math.max(0, covariance[at]![at]! + shared)),
+    changeStandardErrorMm,
+    firstCutMm: wanted.lengthMm + Math.max(2 * changeStandardErrorMm, slideDefaults.trimMm),
   }
 }

@@ -10,6 +10,11 @@ export interface FittedLoop extends Estimate {
   readonly movementMm: number | null
   /** Standard error of `changeMm`; that of the movement is half. */
   readonly changeStandardErrorMm: number | null
+  /**
+   * What a new loop is cut to at first: the target and two standard errors of the change, or what a first cut leaves
+   * over anyhow if that is more.
+   */
+  readonly firstCutMm: number | null
   /** Length that would put the loop's own fingering in tune with the open route; `null` when nothing settles it. */
   readonly exactMm: number | null
 }

@@ -205,6 +205,8 @@ describe('What readings cannot tell apart', () => {
 })
 
 describe('What is known beforehand', () => {
+  const answerOf = (readingErrorCents: number) =>
+    fitted({ ...readingsJob(bass, twoWays), readingErrorCents }).loops
   it('is not asked for', () => {
     const job = readingsJob({ openMm, loopsMm: [480, 240, 730] }, [
       ['13', 4],
@@ -233,6 +235,14 @@ describe('What is known beforehand', () => {
     expect(found.loops.L1?.targetMm).toBeCloseTo(0.2 * openMm, 9)
     expect(found.loops.L1?.exactMm).toBeCloseTo((2 ** (2 / 12) - 1) * openMm, 6)
     expect(fitted({ ...job, loops, openTargetMm: 4000 }).loops.L1?.targetMm).toBeCloseTo(800, 9)
+  })
+
+  it('is cut to at first with two standard errors to spare, and never less than the bench leaves over', () => {
+    const { L3 } = answerOf(3)
+    expect(L3?.firstCutMm).toBeCloseTo(L3!.targetMm! + 2 * L3!.changeStandardErrorMm!, 9)
+    const sure = answerOf(0.1).L3
+    expect(sure?.changeStandardErrorMm).toBeLessThan(1)
+    expect(sure?.firstCutMm).toBeCloseTo(sure!.targetMm! + 2, 9)
   })
 
   it('can be the open length that the loops are to go with', () => {
