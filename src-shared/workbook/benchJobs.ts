@@ -63,6 +63,7 @@ export function readingsJobOf(workbook: Workbook, readings: BenchReadings): Plac
   const { openMm } = setMainSlide({ ...instrument, tuning: { kind: 'none' } })
   const job = {
     valves: design.valves,
+    fingerings: instrument.fingerings,
     loops:
       readings.exactWanted === true
         ? design.loops
@@ -107,8 +108,9 @@ function readingOf(workbook: Workbook, design: Design, row: BenchReading, tunerA
     ...row.pressed.filter((id) => !known.includes(id)),
   ]
   const { fundamentalHz } = design.instrument
+  const { valves, fingerings = 'all' } = design
   const open = { fundamentalHz, a4Hz: workbook.reference.a4Hz }
-  const context = { valves: design.valves, open, tunerA4Hz, transposition: 0 }
+  const context = { valves, fingerings, open, tunerA4Hz, transposition: 0 }
   const at = { kind: 'harmonic', harmonic: row.harmonic } as const
   const placed = placeReading({ pressed, at, cents: row.cents }, context, 'reading')
   if ('field' in placed) throw new Error('a harmonic is always placed')

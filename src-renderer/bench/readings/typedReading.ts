@@ -3,6 +3,7 @@ import { pastedNumber } from '#shared/bench/readings/pastedTable.ts'
 import { type PastedReading, pasteReadings } from '#shared/bench/readings/pasteReadings.ts'
 import { placeReading, type ReadingContext } from '#shared/bench/readings/placeReading.ts'
 import { meantMidi } from '#shared/bench/readings/target.ts'
+import { nominalDrop } from '#shared/valves/nominalDrop.ts'
 import type { BenchReading, BenchReadings } from '#shared/workbook/bench.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { readingsTableWords } from '../../words/benchReadingsTable.ts'
@@ -19,6 +20,7 @@ export function contextOf(
 ): ReadingContext {
   return {
     valves: design.valves,
+    fingerings: design.fingerings ?? 'all',
     open: { fundamentalHz: design.instrument.fundamentalHz, a4Hz: workbook.reference.a4Hz },
     tunerA4Hz: readings.a4Hz,
     transposition: notes === 'written' ? (design.instrument.transposition ?? 0) : 0,
@@ -83,9 +85,6 @@ export function readCents(text: string): number | { message: string } {
 
 /** The midi number of the note that a reading was meant to sound, as notes are typed. */
 export function noteOf({ pressed, harmonic }: BenchReading, context: ReadingContext): number {
-  const semitones = context.valves.reduce(
-    (sum, { id, semitones: drop }) => sum + (pressed.includes(id) ? drop : 0),
-    0,
-  )
+  const semitones = nominalDrop(context.valves, context.fingerings, pressed)
   return meantMidi(context.open, semitones, harmonic) - context.transposition
 }

@@ -19,7 +19,7 @@ export function fittedLoops(
   solved: SolvedReadings,
   errorCents: number,
 ): Record<string, FittedLoop> {
-  const fractions = exactFractions(job.valves, job.loops)
+  const fractions = exactFractions(job.valves, job.loops, job.fingerings)
   const loops = unknowns.flatMap((unknown, at) => {
     if (unknown.kind !== 'loop' || !isSettled(solved, at)) return []
     const { targetMm, wantedFraction } = job.loops.find(({ id }) => id === unknown.id)!
@@ -47,7 +47,8 @@ function wantedLength(
   fraction: number | undefined,
 ): Wanted | null {
   if (givenMm !== undefined) return { lengthMm: givenMm, openAt: -1, fraction: 0 }
-  if (fraction === undefined) return null
+  // No length below 0 can be made, whatever the drops ask for.
+  if (fraction === undefined || fraction < 0) return null
   const openAt = unknowns.findIndex(({ kind }) => kind === 'open')
   const heldMm = job.openTargetMm ?? (job.openHeld ? job.openLengthMm : undefined)
   if (heldMm !== undefined) return { lengthMm: fraction * heldMm, openAt: -1, fraction: 0 }

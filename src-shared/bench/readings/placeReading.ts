@@ -1,4 +1,5 @@
-import { fingeringName } from '../../valves/fingering.ts'
+import { type Fingering, fingeringName } from '../../valves/fingering.ts'
+import { nominalDrop } from '../../valves/nominalDrop.ts'
 import type { Valve } from '../../valves/valve.ts'
 import type { Finding } from '../finding.ts'
 import type { PastedReading } from './pasteReadings.ts'
@@ -8,6 +9,8 @@ import { harmonicOfNote, meantHz, type NamedFundamental } from './target.ts'
 /** What a typed reading is to be understood by. */
 export interface ReadingContext {
   readonly valves: readonly Valve[]
+  /** Fingerings that may have a nominal drop of their own. */
+  readonly fingerings: 'all' | readonly Fingering[]
   readonly open: NamedFundamental
   /** A4 that the tuner was set to, Hz. */
   readonly tunerA4Hz: number
@@ -27,10 +30,7 @@ export function placeReading(
   field: string,
 ): Reading | Finding {
   const { pressed, at, cents } = typed
-  const semitones = context.valves.reduce(
-    (sum, valve) => sum + (pressed.includes(valve.id) ? valve.semitones : 0),
-    0,
-  )
+  const semitones = nominalDrop(context.valves, context.fingerings, pressed)
   if (at.kind === 'harmonic') {
     const targetHz = meantHz(context.open, semitones, at.harmonic, context.tunerA4Hz)
     return { pressed, harmonic: at.harmonic, cents, targetHz }

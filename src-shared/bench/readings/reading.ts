@@ -1,3 +1,4 @@
+import type { Fingering } from '../../valves/fingering.ts'
 import type { Loop } from '../../valves/loop.ts'
 import { tubeInRouteMm } from '../../valves/route.ts'
 import type { Valve } from '../../valves/valve.ts'
@@ -31,6 +32,8 @@ export interface ReadLoop extends Loop {
 /** Readings of one instrument. */
 export interface ReadingsJob {
   readonly valves: readonly Valve[]
+  /** Fingerings that may have a nominal drop of their own; all have the valves' sum when absent. */
+  readonly fingerings?: 'all' | readonly Fingering[]
   readonly loops: readonly ReadLoop[]
   readonly readings: readonly Reading[]
   /** Where the search for the open route's length starts, mm. */

@@ -126,6 +126,17 @@ describe('readings of the workbook', () => {
     expect(placed.kind === 'placed' && placed.job.readings[1]?.pressed).toEqual(['1', '3'])
   })
 
+  // Valves of 2, 1 and 4 semitones; 1-3 is meant for 5, so F3 goes down to C3, 440 × 2^(−21/12) Hz
+  it('go by the drop that the design gives their fingering', () => {
+    const fingerings = [{ pressed: [] }, { pressed: ['1', '3'], semitones: 5 }]
+    const valves = [2, 1, 4].map((semitones, i) => ({ id: String(i + 1), semitones }))
+    const workbook = workbookWith('plain-3', { valves, fingerings })
+    const rows: readonly BenchReading[] = [{ pressed: ['3', '1'], harmonic: 4, cents: 0 }]
+    const placed = readingsJobOf(workbook, { ...readings, rows })
+    expect(placed.kind === 'placed' && placed.job.readings[0]?.targetHz).toBeCloseTo(440 * 2 ** (-21 / 12), 9)
+    expect(placed.kind === 'placed' && placed.job.fingerings).toEqual(fingerings)
+  })
+
   it.each([
     ['design', { ...readings, design: 'gone' }, 'unplaced'],
     ['valve', { ...readings, rows: [{ pressed: ['7'], harmonic: 4, cents: 0 }] }, 'refused'],

@@ -30,6 +30,14 @@ describe('Exact lengths', () => {
     expect(found.get('B')).toBeCloseTo(0.163467, 6)
   })
 
+  // 2^(6/12) − 1 − 0.122462 − 0.334840 = −0.043088
+  it('go by the drop that a fingering is given', () => {
+    const loops = [loop('L1', ['1']), loop('L4', ['4']), loop('C1', ['1', '4'])]
+    const found = exactFractions(valves, loops, [{ pressed: ['4', '1'], semitones: 6 }])
+    expect(found.get('L4')).toBeCloseTo(0.33484, 6)
+    expect(found.get('C1')).toBeCloseTo(-0.043088, 6)
+  })
+
   it('of two loops with the same gate are not settled', () => {
     const found = exactFractions(valves, [loop('a', ['1']), loop('b', ['1']), loop('L4', ['4'])])
     expect([...found.keys()]).toEqual(['L4'])

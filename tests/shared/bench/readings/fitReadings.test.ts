@@ -245,6 +245,12 @@ describe('What is known beforehand', () => {
     expect(sure?.firstCutMm).toBeCloseTo(sure!.targetMm! + 2, 9)
   })
 
+  it('gives a loop that would have to be shorter than nothing no length to be exact at', () => {
+    const job = readingsJob(bass, twoWays)
+    const { L2 } = fitted({ ...job, fingerings: [{ pressed: ['2'], semitones: -1 }] }).loops
+    expect(L2).toMatchObject({ exactMm: null, targetMm: null, changeMm: null })
+  })
+
   it('can be the open length that the loops are to go with', () => {
     const { L2 } = fitted({ ...readingsJob(bass, twoWays), openTargetMm: 4000 }).loops
     expect(L2?.targetMm).toBeCloseTo(4000 * (2 ** (1 / 12) - 1), 9)

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { placeReading } from '#shared/bench/readings/placeReading.ts'
 import { open, valves } from './bass.ts'
 
-const context = { valves, open, tunerA4Hz: 440, transposition: 0 }
+const context = { valves, fingerings: 'all', open, tunerA4Hz: 440, transposition: 0 } as const
 const note = (pressed: string[], name: string, midi: number) =>
   ({
     pressed,
@@ -17,6 +17,18 @@ describe('A typed reading', () => {
     expect(placeReading(typed, context, 'r')).toMatchObject({
       harmonic: 4,
       targetHz: expect.closeTo(146.832, 3),
+    })
+  })
+
+  it('goes by the drop that its fingering is given', () => {
+    const fingerings = [{ pressed: [] }, { pressed: ['1', '2'], semitones: 4 }]
+    const typed = { pressed: ['1', '2'], at: { kind: 'harmonic', harmonic: 4 }, cents: 7 } as const
+    // F3 down four semitones is C♯3, 138.59 Hz
+    expect(placeReading(typed, { ...context, fingerings }, 'r')).toMatchObject({
+      targetHz: expect.closeTo(138.591, 3),
+    })
+    expect(placeReading(note(['1', '2'], 'C#3', 49), { ...context, fingerings }, 'r')).toMatchObject({
+      harmonic: 4,
     })
   })
 
