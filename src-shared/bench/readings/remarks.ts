@@ -1,12 +1,9 @@
 import { fingeringName } from '../../valves/fingering.ts'
 import { benchFigure, signedCents } from '../figures.ts'
-import { type Reading, type ReadingsJob, usualReadingErrorCents } from './reading.ts'
+import type { Reading, ReadingsJob } from './reading.ts'
 import type { BareFit, Remark } from './readingsFit.ts'
+import { sharedShift } from './sharedShift.ts'
 import { suspects } from './suspects.ts'
-import { harmonicFromTemperedCents } from './target.ts'
-
-/** Readings off by less than this all alike are the day's weather, cents. */
-const alikeFromCents = 8
 
 /**
  * Remarks on a fit, the most urgent first. `leverages` belong to the readings that were used, in their order.
@@ -40,31 +37,14 @@ function convergence({ converged }: BareFit): readonly Remark[] {
   ]
 }
 
-/** A shift common to all readings, whether typed as the tuner shows it or against the pure harmonics. */
+/** A shift common to the readings is no length before it is a leak, the main slide or the player. */
 function alike(job: ReadingsJob): readonly Remark[] {
-  const used = job.readings.flatMap((reading, row) => (reading.leaveOut ? [] : [{ reading, row }]))
-  if (used.length < 2) return []
-  const error = job.readingErrorCents ?? usualReadingErrorCents
-  const raw = used.map(({ reading }) => reading.cents)
-  const pure = used.map(({ reading }) => reading.cents - harmonicFromTemperedCents(reading.harmonic))
-  const shifts = [raw, pure].map(commonShift).filter(({ spread }) => spread <= 1.5 * error)
-  const [shift] = shifts.sort((a, b) => a.spread - b.spread)
-  if (shift === undefined || Math.abs(shift.mean) < Math.max(alikeFromCents, 2 * error)) return []
+  const shift = sharedShift(job)
+  if (shift === null) return []
   const causes =
-    shift.mean < 0 ? 'a leak, the main slide or a low player' : 'the main slide, warm air or a high player'
-  const message = `Every reading is off alike, about ${signedCents(shift.mean)}. Look for ${causes} before you cut any loop.`
-  return [
-    remark(
-      'alike',
-      message,
-      used.map(({ row }) => row),
-    ),
-  ]
-}
-
-function commonShift(cents: readonly number[]): { readonly mean: number; readonly spread: number } {
-  const mean = cents.reduce((sum, value) => sum + value, 0) / cents.length
-  return { mean, spread: Math.max(...cents.map((value) => Math.abs(value - mean))) }
+    shift.cents < 0 ? 'a leak, the main slide or a low player' : 'the main slide, warm air or a high player'
+  const message = `${shift.isEvery ? 'Every' : 'Nearly every'} reading is off alike, about ${signedCents(shift.cents)}. Look for ${causes} before you cut any loop.`
+  return [remark('alike', message, shift.rows)]
 }
 
 function doubtful(job: ReadingsJob, fit: BareFit, leverages: readonly number[]): readonly Remark[] {

@@ -59,6 +59,52 @@ describe('Readings that are off alike', () => {
     expect(kinds(job)).toContain('alike')
   })
 
+  // Exact loops make 1-2 +10.6, 2-3 +15.5, 1-3 +30.3 and 1-2-3 +53.6 by themselves: the tuner shows all that less 25.
+  it('are seen in a full table, whose combinations are sharp by design', () => {
+    const table = ['', '2', '1', '3', '12', '23', '13', '123'].map((fingering) => [fingering, 4] as const)
+    const [first] = remarks(readingsJob(exact, table, () => -25))
+    expect(first?.message).toMatch(/^Every reading is off alike, about −25\.0 cents\. Look for a leak/)
+    expect(first?.rows).toEqual([0, 1, 2, 3, 4, 5, 6, 7])
+    expect(kinds(readingsJob(exact, table))).not.toContain('alike')
+  })
+
+  it('are seen through the scatter of a player', () => {
+    const three = [
+      ['', 4],
+      ['2', 4],
+      ['1', 4],
+    ] as const
+    const first = remarks(readingsJob(exact, three, (row) => [-20, -25, -30][row]!))[0]
+    expect(first?.kind).toBe('alike')
+    expect(first?.message).toContain('about −25.0 cents')
+    let seen = 0
+    for (let seed = 1; seed <= 100; seed += 1) {
+      const noise = normalNoise(seed)
+      if (kinds(readingsJob(exact, ten, () => 3 * noise() - 25)).includes('alike')) seen += 1
+    }
+    expect(seen).toBeGreaterThan(90)
+  })
+
+  it('are seen beside one slip, which is not counted among them', () => {
+    const [first] = remarks(readingsJob(exact, ten, (row) => (row === 6 ? 40 : -25)))
+    expect(first?.message).toMatch(/^Nearly every reading is off alike, about −25\.0 cents\./)
+    expect(first?.rows).toEqual([0, 1, 2, 3, 4, 5, 7, 8, 9])
+  })
+
+  it('are not those of loops alone, when the open instrument is in tune', () => {
+    const single = [
+      ['', 4],
+      ...['1', '2', '3', '12', '13', '23', '123'].map((fingering) => [fingering, 4] as const),
+    ] as const
+    expect(kinds(readingsJob(exact, single, (row) => (row === 0 ? 0 : -25)))).not.toContain('alike')
+    const third = [
+      ['', 4],
+      ['3', 4],
+      ['3', 6],
+    ] as const
+    expect(kinds(readingsJob(exact, third, (row) => (row === 0 ? 0 : -25)))).not.toContain('alike')
+  })
+
   it('by a few cents are nothing to speak of, nor is one reading alone', () => {
     expect(kinds(alike(readingsJob(exact, ten), -4))).not.toContain('alike')
     expect(kinds(alike(readingsJob(exact, [['', 4]]), -25))).not.toContain('alike')
