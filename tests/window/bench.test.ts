@@ -7,10 +7,14 @@ import { canReadPdf, pageCount, pdfWords } from './pdf.ts'
 import { field, goTo, openExample, type } from './steps.ts'
 
 /** A new workbook of three plain valves on 1400 mm, and its bench. */
-async function altoBench(page: Page): Promise<void> {
+function altoBench(page: Page): Promise<void> {
+  return newBench(page, /^Plain, three valves/, '1400')
+}
+
+async function newBench(page: Page, system: RegExp, effectiveMm: string): Promise<void> {
   await page.getByRole('button', { name: 'New workbook…' }).click()
-  await page.getByRole('radio', { name: /^Plain, three valves/ }).check()
-  await field(page, 'Effective length').fill('1400')
+  await page.getByRole('radio', { name: system }).check()
+  await field(page, 'Effective length').fill(effectiveMm)
   await field(page, 'Effective length').press('Tab')
   await page.getByRole('button', { name: 'Create workbook' }).click()
   await goTo(page, 'Bench')
@@ -142,8 +146,12 @@ describe('a technician', () => {
     await expect
       .poll(() => third.textContent())
       .toMatch(
-        /^Loop L3 \(third\) is \d+\.\d ± \d\.\d mm of tube short: move its slide out \d+\.\d mm, or cut the new loop to 7\d\d\.\d mm of tube\.$/,
+        /^Loop L3 \(third\) is \d+\.\d ± \d\.\d mm of tube short: move its slide out \d+\.\d mm, or cut the new loop to 7\d\d\.\d mm of tube, first cut 7\d\d\.\d mm\.$/,
       )
+    const exactWanted = 'Want each loop exact for its own fingering'
+    await page.getByRole('checkbox', { name: exactWanted }).check()
+    await page.getByRole('button', { name: 'Undo “Lengths wanted”' }).click()
+    await expect.poll(() => page.getByRole('checkbox', { name: exactWanted }).isChecked()).toBe(false)
     const sheet = await printedOnOnePage(page)
     if (canReadPdf) expect(pdfWords(sheet)).toContain('7. 1-2 on 4 +54.0, left out')
 
@@ -180,6 +188,28 @@ describe('a technician', () => {
     await expect.poll(() => rows.first().textContent()).toContain('body1439.8 mm')
     await page.getByRole('button', { name: 'Undo “Take new pitch”' }).click()
     await expect.poll(() => rows.first().textContent()).toContain('body1400.0 mm')
+    expect(complaints).toEqual([])
+  })
+
+  // q − 1 = 0.0284091; the long side is 4000·(1 − 2^(−5/12)) = 1003.4 of the 4000 mm: 113.64 in all, 28.51 there
+  browserTest('takes a double down, the tube of its long side counted once', async ({ form }) => {
+    const { page, complaints } = await form.open()
+    await newBench(page, /^Double, full/, '4000')
+    await startJob(page, 'Change the pitch')
+    const rows = page.locator('.jobPlace .changeTable tbody tr')
+    expect((await rows.allTextContents()).slice(0, 4)).toEqual([
+      'open route in all4000.0 mm+113.6 mm+56.8 mm4113.6 mm',
+      'of it body itself2996.6 mm+85.1 mm+42.6 mm3081.7 mm',
+      'of it long side1003.4 mm+28.5 mm+14.3 mm1031.9 mm',
+      'first, long side489.8 mm+13.9 mm+7.0 mm503.8 mm',
+    ])
+    await page.locator('.jobPlace').getByText('Do each of them, and nothing for the sum.').first().waitFor()
+    // No box to tick beside the sum.
+    const sheetRows = page.locator('.benchSheet tbody tr')
+    await expect.poll(() => sheetRows.nth(0).locator('.box').count()).toBe(0)
+    await expect.poll(() => sheetRows.nth(1).locator('.box').count()).toBe(1)
+    await expect.poll(() => sheetRows.nth(2).locator('.box').count()).toBe(1)
+    await printedOnOnePage(page)
     expect(complaints).toEqual([])
   })
 
