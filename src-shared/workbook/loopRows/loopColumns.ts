@@ -1,3 +1,5 @@
+import { headingUnit } from './headingUnit.ts'
+
 /** What a column of a table of loops may hold. */
 export const loopColumns = ['name', 'length', 'unit', 'diameter', 'pressed', 'released'] as const
 export type LoopColumn = (typeof loopColumns)[number]
@@ -18,7 +20,7 @@ const words: readonly (readonly [LoopColumn, RegExp])[] = [
 /** What a line of headings says. */
 export interface LoopHeadings {
   readonly order: LoopOrder
-  /** The unit that stands over a column of lengths, as typed. */
+  /** The unit that stands over a column of lengths. */
   readonly units: Readonly<Partial<Record<LoopColumn, string>>>
   /** Headings of columns that hold nothing of a loop. */
   readonly unread: readonly string[]
@@ -40,8 +42,8 @@ export function headingsOf(cells: readonly string[]): LoopHeadings | null {
       continue
     }
     order[column] = at
-    const unit = /\b(mm|cm|m|inch(?:es)?|in)\b/i.exec(cell)?.[1]
-    if (unit !== undefined) units[column] = unit.toLowerCase()
+    const unit = headingUnit(cell)
+    if (unit !== null) units[column] = unit
   }
   return order.name === undefined || order.length === undefined ? null : { order, units, unread }
 }

@@ -64,6 +64,20 @@ describe('A table of loops', () => {
     expect(read(text).unread).toEqual(['colour'])
   })
 
+  it('takes the unit of a heading, not the word before it', () => {
+    const lengthUnder = (heading: string, unit: 'mm' | 'in' = 'mm') =>
+      loops(`loop;${heading};valves down\na;486.5;1`, unit)[0]?.lengthMm
+    for (const heading of ['length in mm', 'length (in mm)', 'Length in millimetres', 'length of tube'])
+      expect(lengthUnder(heading), heading).toBe(486.5)
+    for (const heading of ['length let in, of tube', 'length (in the tube)'])
+      expect(lengthUnder(heading), heading).toBe(486.5)
+    expect(lengthUnder('length in mm', 'in')).toBe(486.5)
+    for (const heading of ['tube in cm', 'length in centimeters'])
+      expect(lengthUnder(heading), heading).toBeCloseTo(4865, 9)
+    for (const heading of ['length (in)', 'length [in.]', 'length in inches', 'tube, in', 'length in'])
+      expect(lengthUnder(heading), heading).toBeCloseTo(12357.1, 9)
+  })
+
   it('refuses every line that cannot be read, each with what was found and expected', () => {
     const text = 'first;abc;1\nsecond;83,2;7\n;100;1\nthird;-5;3\nfourth;353;4\nfourth;353;4\nx;1;2;3;4;5;6;7'
     expect(refused(text)).toEqual([
