@@ -44,15 +44,12 @@ export function readProfile(text: string, unit?: ProfileUnit): BoreResult<ReadPr
   const firstRow = lines.findIndex((line) => startsWithNumber(line.text))
   if (firstRow < 0) return refused('text', lines[0]?.text ?? 'nothing', 'two columns of numbers')
   if (firstRow > 20) return refused(`line ${lines[0]!.number}`, lines[0]!.text, 'at most 20 lines of heading')
-  const heading = lines
-    .slice(0, firstRow)
-    .map((line) => line.text)
-    .join(' ')
+  const headings = lines.slice(0, firstRow).map((line) => line.text)
   const rows = lines.slice(firstRow)
   if (rows.length > mostPoints) return refused('text', `${rows.length} lines`, 'at most 100000 lines')
   const separator = separatorOf(rows)
-  const known = unit ?? unitIn(heading)
-  const radii = /radi/i.test(heading)
+  const known = unit ?? unitIn(headings, separator)
+  const radii = headings.some((heading) => /radi/i.test(heading))
   const points = readRows(rows, separator, millimetres[known], radii)
   if (!points.ok) return points
   const section: ProfileSection = { kind: 'profile', points: points.value }
@@ -63,10 +60,22 @@ function startsWithNumber(text: string): boolean {
   return /^"?[+-]?[.,]?\d/.test(text)
 }
 
-function unitIn(heading: string): ProfileUnit {
-  if (/\bmm\b|millimet/i.test(heading)) return 'mm'
-  if (/\bcm\b|centimet/i.test(heading)) return 'cm'
-  return /\bin\b|\binch|″/i.test(heading) ? 'in' : 'mm'
+/** The columns' own headings stand last and are heard first. */
+function unitIn(headings: readonly string[], separator: ReadProfile['separator']): ProfileUnit {
+  for (const heading of headings.toReversed()) {
+    if (/\bmm\b|millimet/i.test(heading)) return 'mm'
+    if (/\bcm\b|centimet/i.test(heading)) return 'cm'
+    if (namesInches(heading, separator)) return 'in'
+  }
+  return 'mm'
+}
+
+/** `in` is a preposition too: it is the unit in brackets or at the end of a column's heading. */
+function namesInches(heading: string, separator: ReadProfile['separator']): boolean {
+  if (/\binch|″|[([]\s*(?:in\.?|")\s*[)\]]/i.test(heading)) return true
+  const cells = separator === 'space' ? [heading] : cellsOf(heading, separator)
+  const areColumns = separator === 'space' || cells.length > 1
+  return areColumns && cells.some((cell) => /\bin\.?$/i.test(cell))
 }
 
 /** Spaces part the columns only where they leave exactly two numbers: `0,5 11,66` but not `0, 11.66`. */

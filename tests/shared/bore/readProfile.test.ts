@@ -45,6 +45,19 @@ describe('a profile is read at the first try', () => {
     })
   })
 
+  test.each([
+    ['a title with the word in', 'Bass in F\nx;d\n0;17.2\n100;18', 'mm'],
+    ['a title that ends with it', 'The bell as it came in\nx;d\n0;17.2\n100;18', 'mm'],
+    ['a preposition before the unit', 'distance in mm;bore in mm\n0;17.2\n100;18', 'mm'],
+    ['a title of another unit than the columns', 'Bell of 0.5 mm sheet\nx (in);d (in)\n0;1\n5;2', 'in'],
+    ['columns that end with in', 'Bass in F\nx, in;d, in\n0;1\n5;2', 'in'],
+    ['columns of inches parted by spaces', 'x in  d in\n0 1\n5 2', 'in'],
+    ['marks in quoted cells', '"x (″)";"d (″)"\n0;1\n5;2', 'in'],
+    ['quoted cells without a unit', '"x";"d"\n0;1\n5;2', 'mm'],
+  ])('the unit of %s', (_, text, unit) => {
+    expect(demand(readProfile(text)).unit).toBe(unit)
+  })
+
   test('a unit that is asked for stands above the heading', () => {
     expect(points('x (in),dia (in)\n0,5\n10,6', 'cm')).toEqual([
       [0, 50],
