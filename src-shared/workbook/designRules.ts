@@ -1,3 +1,4 @@
+import { fingeringsOf } from '../valves/fingerings.ts'
 import { brokenBoreRule } from './boreRules.ts'
 import { type Failure, failure, foundText } from './failure.ts'
 import type { Design } from './workbook.ts'
@@ -18,6 +19,7 @@ export function brokenDesignRule(design: Design, at: string, openMm: number): Fa
     repeatedId(design.valves, `${at}.valves`) ??
     repeatedId(design.loops, `${at}.loops`) ??
     unknownValve(design, at) ??
+    repeatedFingering(design, at) ??
     slideLongerThanLoop(design, at) ??
     overfullOpenRoute(design, at, openMm) ??
     brokenBoreRule(design, at)
@@ -86,6 +88,20 @@ function* valveMentions(design: Design, at: string): Generator<readonly [string,
   if (design.fingerings === undefined || design.fingerings === 'all') return
   for (const [i, { pressed }] of design.fingerings.entries())
     yield [`${at}.fingerings[${i}].pressed`, pressed]
+}
+
+/** Errors stand under the names of their fingerings, so each has one, whatever the order of its valves. */
+function repeatedFingering({ valves, fingerings = 'all' }: Design, at: string): Failure | null {
+  if (fingerings === 'all') return null
+  const seen = new Set<number>()
+  for (const [i, { name, down }] of fingeringsOf(valves, fingerings).entries()) {
+    if (seen.has(down)) {
+      const path = `${at}.fingerings[${i}].pressed`
+      return failure('brokenRule', path, `${foundText(name)} again`, 'each fingering once')
+    }
+    seen.add(down)
+  }
+  return null
 }
 
 /** A loop's length holds both legs of what its slide is out. */

@@ -362,6 +362,17 @@ const breaks: readonly Break[] = [
     (f) => (f.designs[0].fingerings = [{ pressed: [] }, { pressed: ['9'] }]),
   ],
   [
+    'designs[0].fingerings[2].pressed',
+    '"1-2" again',
+    'each fingering once',
+    (f) =>
+      (f.designs[0].fingerings = [
+        { pressed: [] },
+        { pressed: ['1', '2'] },
+        { pressed: ['2', '1'], semitones: 4 },
+      ]),
+  ],
+  [
     'designs[0].fingerings[0].semitones',
     '121',
     number('-120', '120', ' semitones'),
