@@ -43,7 +43,9 @@ export function setHarmonicOffset(designId: string, harmonic: number, cents: num
 /** Sets the main slide's position; `undefined` takes it out. */
 export function setMainSlidePosition(designId: string, slide: SlidePosition | undefined): Command {
   return coalesced('Main slide', `${designId} main slide`, (workbook) =>
-    withDesign(workbook, designId, (design) => withOptional(design, 'mainSlide', slide)),
+    withDesign(workbook, designId, (design) =>
+      withOptional(design, 'mainSlide', slide && { ...design.mainSlide, ...slide }),
+    ),
   )
 }
 

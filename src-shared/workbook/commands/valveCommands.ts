@@ -190,7 +190,7 @@ export function setLoopTravel(designId: string, loop: Loop, travelMm: number): C
     `${designId} travel ${loop.id}`,
     withLoop(designId, loop.id, (present) => ({
       ...present,
-      slide: { outMm: present.slide?.outMm ?? 0, travelMm },
+      slide: { ...present.slide, outMm: present.slide?.outMm ?? 0, travelMm },
     })),
   )
 }

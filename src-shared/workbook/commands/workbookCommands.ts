@@ -28,7 +28,10 @@ export function setA4(a4Hz: number): Command {
 export function setTemperament(temperament: Temperament): Command {
   return recorded('Temperament', (workbook) => ({
     ...workbook,
-    reference: { ...workbook.reference, temperament },
+    reference: {
+      ...workbook.reference,
+      temperament: withUnknownKeys(temperament, workbook.reference.temperament),
+    },
   }))
 }
 
@@ -52,8 +55,16 @@ export function setAir(field: keyof WorkbookAir, value: number | undefined): Com
 export function setTuning(tuning: Tuning): Command {
   return recorded('Tuning note', (workbook) => ({
     ...workbook,
-    designs: workbook.designs.map((design) => ({ ...design, tuning })),
+    designs: workbook.designs.map((design) => ({
+      ...design,
+      tuning: withUnknownKeys(tuning, design.tuning),
+    })),
   }))
+}
+
+/** What replaces a value of its own kind keeps the keys of other programs. */
+function withUnknownKeys<T extends { readonly kind: string }>(next: T, present: T | undefined): T {
+  return present?.kind === next.kind ? { ...present, ...next } : next
 }
 
 /** Adds a design after the others. */

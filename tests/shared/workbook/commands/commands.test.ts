@@ -9,6 +9,7 @@ import {
   setFingerings,
   setHarmonicOffset,
   setInstrument,
+  setMainSlidePosition,
 } from '#shared/workbook/commands/designCommands.ts'
 import {
   addValve,
@@ -19,6 +20,7 @@ import {
   renameValve,
   setGate,
   setLoopLength,
+  setLoopTravel,
 } from '#shared/workbook/commands/valveCommands.ts'
 import {
   addDesign,
@@ -27,6 +29,7 @@ import {
   removeDesign,
   setA4,
   setAir,
+  setTemperament,
   setTuning,
 } from '#shared/workbook/commands/workbookCommands.ts'
 import { designFromSystem, emptyWorkbook } from '#shared/workbook/newWorkbook.ts'
@@ -155,6 +158,40 @@ describe('a loop', () => {
   it('names its step after itself', () => {
     expect(setLoopLength('d0', loopOf('C1'), 5).name).toBe('First, compensating loop length')
     expect(removeLoop('d0', loopOf('C1')).name).toBe('Delete first, compensating')
+  })
+})
+
+describe('keys of other programs', () => {
+  const ours = <T extends object>(value: T): T => ({ ...value, ours: 1 })
+  const marked: Workbook = {
+    ...book,
+    reference: { ...book.reference, temperament: ours({ kind: 'just', key: 'F' }) },
+    designs: book.designs.map((design) => ({
+      ...design,
+      mainSlide: ours({ outMm: 12, travelMm: 60 }),
+      tuning: ours({ kind: 'open', harmonic: 4 }),
+      loops: design.loops.map((loop) => ({ ...loop, slide: ours({ outMm: 5, travelMm: 30 }) })),
+    })),
+  }
+  const changed = (command: Command) => result(command, marked)
+
+  it('stay with the slide that is moved or has its travel set', () => {
+    const slideAfter = (command: Command) => first(changed(command)).loops[0]?.slide
+    expect(slideAfter(setLoopTravel('d0', loopOf('L1'), 40))).toEqual({ outMm: 5, travelMm: 40, ours: 1 })
+    expect(slideAfter(moveLoopSlide('d0', loopOf('L1'), 6))).toEqual({ outMm: 6, travelMm: 30, ours: 1 })
+    const main = changed(setMainSlidePosition('d0', { outMm: 3, travelMm: 60 }))
+    expect(first(main).mainSlide).toEqual({ outMm: 3, travelMm: 60, ours: 1 })
+    expect(first(changed(setMainSlidePosition('d0', undefined)))).not.toHaveProperty('mainSlide')
+  })
+
+  it('stay with the temperament and the tuning that stay of their kind', () => {
+    const temperamentAfter = (command: Command) => changed(command).reference.temperament
+    const just = { kind: 'just', key: 'B♭' } as const
+    expect(temperamentAfter(setTemperament(just))).toEqual({ ...just, ours: 1 })
+    expect(temperamentAfter(setTemperament({ kind: 'equal' }))).toEqual({ kind: 'equal' })
+    const open = { kind: 'open', harmonic: 2 } as const
+    expect(first(changed(setTuning(open))).tuning).toEqual({ ...open, ours: 1 })
+    expect(first(changed(setTuning({ kind: 'none' }))).tuning).toEqual({ kind: 'none' })
   })
 })
 
