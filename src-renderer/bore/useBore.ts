@@ -5,7 +5,7 @@ import type { BoreRefusal, BoreResult } from '#shared/bore/refusal.ts'
 import type { BoreSection } from '#shared/bore/section.ts'
 import type { NamedFingering } from '#shared/valves/fingerings.ts'
 import { usualFingerings } from '#shared/valves/usual.ts'
-import { type BoreInput, boreInput } from '#shared/workbook/boreInput.ts'
+import { type BoreInput, boreInput, refusalInFile } from '#shared/workbook/boreInput.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
 import type { BoreAnswer, BoreBody, BoreQuestion } from '../worker/boreAnswer.ts'
@@ -53,6 +53,7 @@ const describe = (worker: Remote<BoreWork>, { body, question }: Asked): Promise<
 export function useBore(derived: DerivedDesign, again: number): BoreOnShow | null {
   const air = useWorkbook((state) => state.workbook?.air)
   const { design } = derived
+  const index = useWorkbook((state) => state.workbook?.designs.findIndex(({ id }) => id === design.id) ?? 0)
   const view = useBoreView()
   const { fingerings, leftOut } = useMemo(() => listedOf(derived, view.which), [derived, view.which])
   const input = useMemo(
@@ -73,6 +74,10 @@ export function useBore(derived: DerivedDesign, again: number): BoreOnShow | nul
   if (input === null) return null
   const result = worked !== null && 'answer' in worked ? worked.answer : null
   if (result?.ok) latest.current = { designId: design.id, answer: result.value }
+  const inFile = (refusal: BoreRefusal): BoreRefusal =>
+    air === undefined || design.bore === undefined
+      ? refusal
+      : refusalInFile(refusal, air, design.bore, `designs[${index}]`)
   const failure = worked !== null && 'failure' in worked ? worked.failure : null
   return {
     input,
@@ -81,7 +86,7 @@ export function useBore(derived: DerivedDesign, again: number): BoreOnShow | nul
     leftOut,
     shown,
     answer: latest.current?.designId === design.id ? latest.current.answer : null,
-    refusal: result !== null && !result.ok ? result.refusal : null,
+    refusal: result === null || result.ok ? null : inFile(result.refusal),
     failure: failure === givenUp ? 'givenUp' : failure,
     waiting: worked?.question !== question,
   }

@@ -70,15 +70,20 @@ export function insertsProblem(inserts: readonly Insert[]): BoreRefusal | undefi
   return undefined
 }
 
+/** Air that the bore's calculations are made for, °C. */
+export const boreAirC = { coldest: -30, warmest: 60 } as const
+
 /**
  * What is wrong with the temperatures, or `undefined`.
  *
  * @example conditionsProblem({ temperatureC: Number.NaN })?.path // 'temperatureC'
  */
 export function conditionsProblem(conditions: BoreConditions): BoreRefusal | undefined {
-  const what = 'a temperature from -30 to 60 °C'
+  const { temperatureC, bellTemperatureC = temperatureC } = conditions
+  const { coldest, warmest } = boreAirC
+  const what = `a temperature from ${coldest} to ${warmest} °C`
   return firstOf(
-    () => within('temperatureC', conditions.temperatureC, -30, 60, what),
-    () => within('bellTemperatureC', conditions.bellTemperatureC ?? conditions.temperatureC, -30, 60, what),
+    () => within('temperatureC', temperatureC, coldest, warmest, what),
+    () => within('bellTemperatureC', bellTemperatureC, coldest, warmest, what),
   )
 }

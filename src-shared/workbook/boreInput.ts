@@ -1,3 +1,4 @@
+import { boreAirC } from '../bore/checkBore.ts'
 import type { BoreFingering } from '../bore/fingeringModes.ts'
 import { insertsOfLoops } from '../bore/fingeringModes.ts'
 import { equalWeights } from '../bore/harmonicSum.ts'
@@ -111,15 +112,30 @@ function boreFingering(system: Routing, { name, semitones, down }: NamedFingerin
  * temperatures, a person knows the design's.
  *
  * @param at the design's path
- * @example refusalInFile({ path: 'sections[3].lengthMm', found: '-1', expected: '…' }, workbook.air, 'designs[0]').path
+ * @example refusalInFile({ path: 'sections[3].lengthMm', found: '-1', expected: '…' }, air, bore, 'designs[0]').path
  */
-export function refusalInFile(refusal: BoreRefusal, air: WorkbookAir, at: string): BoreRefusal {
+export function refusalInFile(refusal: BoreRefusal, air: WorkbookAir, bore: Bore, at: string): BoreRefusal {
   const { path } = refusal
-  if (path === 'temperatureC')
-    return {
-      ...refusal,
-      path: air.playingTemperatureC === undefined ? 'air.temperatureC' : 'air.playingTemperatureC',
-    }
+  if (path === 'temperatureC') return refusalAtLips(refusal, air, bore, at)
   if (path.startsWith('inserts')) return { ...refusal, path: `${at}.loops` }
   return { ...refusal, path: `${at}.bore.${path}` }
+}
+
+/** The air at the lips follows from the mean and the bell: the bell is named where the mean by itself would do. */
+function refusalAtLips(refusal: BoreRefusal, air: WorkbookAir, bore: Bore, at: string): BoreRefusal {
+  const { temperatureC: meanC } = playedAir(air)
+  const { coldest, warmest } = boreAirC
+  const { bellTemperatureC } = bore
+  if (bellTemperatureC === undefined || meanC < coldest || meanC > warmest) {
+    const path = air.playingTemperatureC === undefined ? 'air.temperatureC' : 'air.playingTemperatureC'
+    return { ...refusal, path, found: String(meanC) }
+  }
+  const lowC = Math.ceil(100 * Math.max(coldest, 2 * meanC - warmest)) / 100
+  const highC = Math.floor(100 * Math.min(warmest, 2 * meanC - coldest)) / 100
+  const because = `the air at the lips is as far from the mean of ${meanC} °C`
+  return {
+    path: `${at}.bore.bellTemperatureC`,
+    found: String(bellTemperatureC),
+    expected: `a temperature from ${lowC} to ${highC} °C: ${because}`,
+  }
 }

@@ -44,12 +44,12 @@ export function designModes(workbook: Workbook, index: number, only?: string): B
   const design = workbook.designs[index]
   const at = `designs[${index}]`
   const whole = design === undefined ? null : boreInput(workbook, design)
-  if (design === undefined || whole === null) return refused(`${at}.bore`, 'nothing', 'a bore')
+  if (design?.bore === undefined || whole === null) return refused(`${at}.bore`, 'nothing', 'a bore')
   const input = only === undefined ? whole : withOnly(whole, only)
   if (input.fingerings.length === 0 && only !== undefined)
     return refused(`${at}.fingerings`, only, 'a fingering of the design')
   const found = modesOf(input)
-  if (!found.ok) return { ok: false, refusal: refusalInFile(found.refusal, workbook.air, at) }
+  if (!found.ok) return { ok: false, refusal: refusalInFile(found.refusal, workbook.air, design.bore, at) }
   return accepted({ design, input, ...found.value })
 }
 

@@ -3,6 +3,7 @@ import { equalWeights } from '#shared/bore/harmonicSum.ts'
 import { startingBores } from '#shared/bore/startingBores.ts'
 import { defaultTargets } from '#shared/workbook/bore.ts'
 import { boreConditions, boreInput, refusalInFile } from '#shared/workbook/boreInput.ts'
+import { designModes } from '#shared/workbook/boreRecord.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { workbookWith } from '../../fixtures/workbooks.ts'
 
@@ -101,8 +102,9 @@ describe('the air of a bore', () => {
 
 describe('a refusal of the bore’s calculations', () => {
   const { air } = workbookWith('plain-3')
+  const bore = { sections: low }
   const pathOf = (path: string, more = {}) =>
-    refusalInFile({ path, found: '', expected: '' }, { ...air, ...more }, 'designs[1]').path
+    refusalInFile({ path, found: '', expected: '' }, { ...air, ...more }, bore, 'designs[1]').path
 
   it('names the value as the file has it', () => {
     expect(pathOf('sections[3].lengthMm')).toBe('designs[1].bore.sections[3].lengthMm')
@@ -110,5 +112,24 @@ describe('a refusal of the bore’s calculations', () => {
     expect(pathOf('bellTemperatureC')).toBe('designs[1].bore.bellTemperatureC')
     expect(pathOf('temperatureC')).toBe('air.temperatureC')
     expect(pathOf('temperatureC', { playingTemperatureC: 70 })).toBe('air.playingTemperatureC')
+  })
+
+  it('names the temperature that the file has where the air at the lips is out of range', () => {
+    const refusalOf = (air: { temperatureC: number }, bellTemperatureC: number) => {
+      const workbook = workbookWith('plain-3', { bore: { ...bore, bellTemperatureC } })
+      const modes = designModes({ ...workbook, air: { ...workbook.air, ...air } }, 0, '0')
+      return modes.ok ? null : modes.refusal
+    }
+    expect(refusalOf({ temperatureC: 24 }, -20)).toEqual({
+      path: 'designs[0].bore.bellTemperatureC',
+      found: '-20',
+      expected: 'a temperature from -12 to 60 °C: the air at the lips is as far from the mean of 24 °C',
+    })
+    expect(refusalOf({ temperatureC: 24 }, -12)).toBeNull()
+    expect(refusalOf({ temperatureC: 70 }, 60)).toEqual({
+      path: 'air.temperatureC',
+      found: '70',
+      expected: 'a temperature from -30 to 60 °C',
+    })
   })
 })
