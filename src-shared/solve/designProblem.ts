@@ -1,4 +1,4 @@
-import { type Fingering, fingeringName } from '../valves/fingering.ts'
+import { type Fingering, nameInValveOrder } from '../valves/fingering.ts'
 import { fingeringsOf } from '../valves/fingerings.ts'
 import { liesInRouteOf } from '../valves/gate.ts'
 import type { Loop } from '../valves/loop.ts'
@@ -37,7 +37,7 @@ export function designProblem(
   request: LengthsRequest,
 ): LengthProblem | { readonly refusals: readonly LengthRefusal[] } {
   const order = design.valves.map((valve) => valve.id)
-  const leftOut = request.leaveOut.map((name) => inValveOrder(name === '0' ? [] : name.split('-'), order))
+  const leftOut = request.leaveOut.map((name) => nameInValveOrder(name, order))
   const rows = designRows(design, request.openFree).map((row) =>
     leftOut.includes(row.name) || (row.name === '0' && !request.openFree) ? { ...row, weight: 0 } : row,
   )
@@ -69,10 +69,6 @@ function designRows(design: DesignToSolve, openFree: boolean): readonly SolverRo
   }))
   if (!openFree || rows.some((row) => row.name === '0')) return rows
   return [{ name: '0', semitones: 0, loops: loopsWith([]) }, ...rows]
-}
-
-function inValveOrder(pressed: readonly string[], order: readonly string[]): string {
-  return fingeringName([...pressed].sort((a, b) => order.indexOf(a) - order.indexOf(b)))
 }
 
 function unknownLoops(design: DesignToSolve, request: LengthsRequest): readonly LengthRefusal[] {

@@ -2,6 +2,8 @@ import { prepareBody } from '../bore/body.ts'
 import { describeFingerings, type FingeringModes } from '../bore/fingeringModes.ts'
 import { accepted, type BoreResult, refused } from '../bore/refusal.ts'
 import type { SliceReport } from '../bore/slicing.ts'
+import { nameInValveOrder } from '../valves/fingering.ts'
+import { fingeringsOf } from '../valves/fingerings.ts'
 import { type BoreInput, boreInput, refusalInFile } from './boreInput.ts'
 import type { Design, Workbook } from './workbook.ts'
 
@@ -34,8 +36,8 @@ export interface BoreFingeringRecord {
 }
 
 /**
- * The modes of a design's bore, to mode 16: of every fingering of the design, or of the one named. What cannot be
- * reckoned is refused with its path in the file.
+ * The modes of a design's bore, to mode 16: of every fingering of the design, or of the one named, its valves in
+ * whatever order. What cannot be reckoned is refused with its path in the file.
  *
  * @param index the design's place in the workbook
  * @example designModes(workbook, 0, '1-2')
@@ -45,12 +47,26 @@ export function designModes(workbook: Workbook, index: number, only?: string): B
   const at = `designs[${index}]`
   const whole = design === undefined ? null : boreInput(workbook, design)
   if (design?.bore === undefined || whole === null) return refused(`${at}.bore`, 'nothing', 'a bore')
-  const input = only === undefined ? whole : withOnly(whole, only)
+  const input = only === undefined ? whole : withOnly(whole, nameInValveOrder(only, idsOf(design)))
   if (input.fingerings.length === 0 && only !== undefined)
     return refused(`${at}.fingerings`, only, 'a fingering of the design')
   const found = modesOf(input)
   if (!found.ok) return { ok: false, refusal: refusalInFile(found.refusal, workbook.air, design.bore, at) }
   return accepted({ design, input, ...found.value })
+}
+
+/**
+ * Whether a design has a fingering of that name, its valves in whatever order.
+ *
+ * @example hasFingering(design, '2-1') // true where 1-2 is one
+ */
+export function hasFingering(design: Design, typed: string): boolean {
+  const name = nameInValveOrder(typed, idsOf(design))
+  return fingeringsOf(design.valves, design.fingerings ?? 'all').some((each) => each.name === name)
+}
+
+function idsOf({ valves }: Design): readonly string[] {
+  return valves.map(({ id }) => id)
 }
 
 function withOnly(input: BoreInput, only: string): BoreInput {

@@ -1,5 +1,5 @@
 import { plainFigure } from '#shared/quantity/figures.ts'
-import { boreRecord, type DesignModes, designModes } from '#shared/workbook/boreRecord.ts'
+import { boreRecord, type DesignModes, designModes, hasFingering } from '#shared/workbook/boreRecord.ts'
 import { designOpenLengthMm } from '#shared/workbook/instrumentOf.ts'
 import { boreWarnings } from '#shared/workbook/sanity/boreWarnings.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
@@ -38,28 +38,33 @@ function placesOf({ file, designId }: Question, { designs }: Workbook): Result<r
   return refused(`--design: found ${found}, expected ${expected}`)
 }
 
+/** Those of them that have the fingering asked for; a design that is named must have it. */
+function withFingering(
+  { designId, fingering }: Question,
+  { designs }: Workbook,
+  places: readonly number[],
+): Result<readonly number[]> {
+  if (fingering === undefined || places.length === 0) return { ok: true, value: places }
+  const having = places.filter((i) => hasFingering(designs[i]!, fingering))
+  if (having.length > 0) return { ok: true, value: having }
+  const ids = designId ?? places.map((i) => designs[i]!.id).join(', ')
+  return refused(`--fingering: found ${fingering}, expected a fingering of ${ids}`)
+}
+
 function findModes(question: Question, workbook: Workbook): Result<readonly DesignModes[]> {
-  const places = placesOf(question, workbook)
+  const bored = placesOf(question, workbook)
+  const places = bored.ok ? withFingering(question, workbook, bored.value) : bored
   if (!places.ok) return places
   const found: DesignModes[] = []
   for (const place of places.value) {
     const modes = designModes(workbook, place, question.fingering)
-    if (!modes.ok) return refused(reasonOf(question, workbook, place, modes.refusal))
+    if (!modes.ok) {
+      const { path, found: value, expected } = modes.refusal
+      return refused(`${question.file}: ${path}: found ${value}, expected ${expected}.`)
+    }
     found.push(modes.value)
   }
   return { ok: true, value: found }
-}
-
-/** A refusal of the one fingering asked for is the option's; any other is the file's. */
-function reasonOf(
-  { file }: Question,
-  { designs }: Workbook,
-  place: number,
-  { path, found, expected }: { readonly path: string; readonly found: string; readonly expected: string },
-): string {
-  if (path === `designs[${place}].fingerings`)
-    return `--fingering: found ${found}, expected a fingering of ${designs[place]!.id}`
-  return `${file}: ${path}: found ${found}, expected ${expected}.`
 }
 
 function answer({ form }: Question, workbook: Workbook, designs: readonly DesignModes[]): Outcome {

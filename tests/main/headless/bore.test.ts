@@ -91,6 +91,24 @@ describe('ferrule bore --json', () => {
     expect(one).toEqual(all.find(({ fingering }) => fingering === '1-3'))
   })
 
+  it('takes the valves of a fingering in whatever order, of every design that has it', () => {
+    const [high] = boreWorkbook().designs
+    const few = { ...high!, id: 'few', fingerings: [{ pressed: [] }] }
+    const two = written('some.ferrule', { ...boreWorkbook(), designs: [few, high!] })
+    const { designs } = recordOf(two, '--fingering', '2-1')
+    expect(designs.map(({ id, fingerings }) => [id, fingerings.map((each) => each.fingering)])).toEqual([
+      ['design', ['1-2']],
+    ])
+    for (const [asked, ids] of [
+      [['--fingering', '2-1', '--design', 'few'], 'few'],
+      [['--fingering', '1-4'], 'few, design'],
+    ] as const)
+      expect(ferruleHere(['bore', two, ...asked])).toMatchObject({
+        code: 2,
+        stderr: `ferrule: --fingering: found ${asked[1]}, expected a fingering of ${ids}\n`,
+      })
+  })
+
   it('has the designs with a bore, or the one that is asked for', () => {
     const [high] = boreWorkbook().designs
     const { bore: _none, ...plain } = { ...high!, id: 'plain' }

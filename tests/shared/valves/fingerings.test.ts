@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { fingeringName } from '#shared/valves/fingering.ts'
+import { fingeringName, nameInValveOrder } from '#shared/valves/fingering.ts'
 import { fingeringsOf } from '#shared/valves/fingerings.ts'
 import { gateWords, liesInRoute } from '#shared/valves/gate.ts'
 import { numberedValves } from '#shared/valves/systems/parts.ts'
@@ -34,6 +34,14 @@ describe('fingerings', () => {
       { name: '1-2', pressed: ['1', '2'], semitones: 4 },
       { name: '0', semitones: 0 },
     ])
+  })
+
+  it('typed in any order are named in the design’s, also where a valve’s name has a hyphen', () => {
+    const order = ['T', '1', '2', 'T-1']
+    expect(nameInValveOrder('2-1-T', order)).toBe('T-1-2')
+    expect(nameInValveOrder('0', order)).toBe('0')
+    expect(nameInValveOrder('2-9', order)).toBe('2-9')
+    expect(nameInValveOrder('1-T-1', ['1', 'T-1'])).toBe('1-T-1')
   })
 
   it('are written 0 or with their valves joined', () => {
