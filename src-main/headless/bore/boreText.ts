@@ -6,6 +6,7 @@ import { shown } from '../shown.ts'
 
 /** The modes for reading: each design under its name, each fingering in a table of its own. */
 export function boreText(designs: readonly DesignModes[]): string {
+  if (designs.length === 0) return 'No design has a bore.\n'
   return designs.map(designText).join('\n')
 }
 

@@ -178,6 +178,18 @@ describe('ferrule bore --csv', () => {
   })
 })
 
+describe('ferrule bore of a file without a bore', () => {
+  it.each([
+    ['--json', '{\n  "designs": []\n}\n'],
+    ['--csv', expect.stringMatching(/^design,fingering,mode,[^\n]*\n$/)],
+    ['', 'No design has a bore.\n'],
+  ])('has nothing to tell, and is no bad file: %s', (form, stdout) => {
+    const plain = written('boreless.ferrule', workbookWith('plain-3'))
+    const asked = form === '' ? [plain] : [plain, form]
+    expect(ferruleHere(['bore', ...asked])).toEqual({ code: 0, stdout, stderr: '' })
+  })
+})
+
 describe('ferrule bore refuses with code 2, nothing on standard output and the reason on standard error', () => {
   const refusal = (args: readonly string[]) => {
     const { code, stdout, stderr } = ferruleHere(['bore', ...args])
@@ -196,15 +208,12 @@ describe('ferrule bore refuses with code 2, nothing on standard output and the r
     expect(refusal(args)).toBe(`ferrule: ${reason}\n`)
   })
 
-  it('a file without a bore', () => {
-    const plain = written('plain.ferrule', workbookWith('plain-3'))
-    expect(refusal([plain])).toBe(
-      'ferrule: plain.ferrule: found no design with a bore, expected one at least\n',
-    )
-  })
-
   it('a design or a fingering that is not there', () => {
     expect(refusal([file, '--design', 'round'])).toBe('ferrule: --design: found round, expected design\n')
+    const plain = written('plain.ferrule', workbookWith('plain-3'))
+    expect(refusal([plain, '--design', 'design'])).toBe(
+      'ferrule: --design: found design, which has no bore, expected a design with a bore\n',
+    )
     expect(refusal([file, '--fingering', '1-4'])).toBe(
       'ferrule: --fingering: found 1-4, expected a fingering of design\n',
     )
