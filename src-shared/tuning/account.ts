@@ -2,6 +2,7 @@ import { centsBetween } from '../pitch/cents.ts'
 import { targetHz } from '../pitch/reference.ts'
 import { requiredLengthMm, routeErrorCents } from '../tubing/requiredLength.ts'
 import { namedFingering } from '../valves/fingerings.ts'
+import type { Loop } from '../valves/loop.ts'
 import { bitsOf, loopsInRoute, routing } from '../valves/route.ts'
 import type { Instrument } from './instrument.ts'
 import { setMainSlide } from './mainSlide.ts'
@@ -63,7 +64,7 @@ export function accountOf(
   const fingering = namedFingering(instrument.valves, bitsOf(system, pressed), semitones)
   const inRoute = loopsInRoute(system, fingering.down)
   const nominalMm = inRoute.reduce((sum, loop) => sum + loop.lengthMm, system.bodyMm)
-  const pulledMm = inRoute.reduce((sum, loop) => sum + 2 * (loop.slide?.outMm ?? 0), 0)
+  const pulledMm = inRoute.reduce((sum, loop) => sum + pulledInLoopMm(loop), 0)
   const lengthMm = nominalMm + (openMm - nominalOpenMm)
   const tempered = Math.round(12 * Math.log2(harmonic))
   const terms = [
@@ -87,6 +88,11 @@ export function accountOf(
     lengthMm,
     requiredLengthMm: requiredLengthMm(inTuneOpenMm, fingering.semitones),
   }
+}
+
+/** A slide that is out farther than its loop is long has no more than the loop to give. */
+function pulledInLoopMm({ lengthMm, slide }: Loop): number {
+  return Math.min(2 * (slide?.outMm ?? 0), lengthMm)
 }
 
 function term(cause: AccountCause, cents: number): AccountTerm {

@@ -20,7 +20,6 @@ export function brokenDesignRule(design: Design, at: string, openMm: number): Fa
     repeatedId(design.loops, `${at}.loops`) ??
     unknownValve(design, at) ??
     repeatedFingering(design, at) ??
-    slideLongerThanLoop(design, at) ??
     overfullOpenRoute(design, at, openMm) ??
     brokenBoreRule(design, at)
   )
@@ -102,16 +101,6 @@ function repeatedFingering({ valves, fingerings = 'all' }: Design, at: string): 
     seen.add(down)
   }
   return null
-}
-
-/** A loop's length holds both legs of what its slide is out. */
-function slideLongerThanLoop(design: Design, at: string): Failure | null {
-  const i = design.loops.findIndex(({ lengthMm, slide }) => 2 * (slide?.outMm ?? 0) > lengthMm)
-  const loop = design.loops[i]
-  if (loop?.slide === undefined) return null
-  const found = `${loop.slide.outMm} mm, which is ${(2 * loop.slide.outMm).toFixed(1)} mm of tube`
-  const expected = `at most half of the ${loop.lengthMm.toFixed(1)} mm that the loop has`
-  return failure('brokenRule', `${at}.loops[${i}].slide.outMm`, found, expected)
 }
 
 function overfullOpenRoute(design: Design, at: string, openMm: number): Failure | null {

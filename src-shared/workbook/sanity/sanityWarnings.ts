@@ -6,6 +6,7 @@ import { boreWarnings } from './boreWarnings.ts'
 import { instrumentWarnings } from './instrumentWarnings.ts'
 import { loopWarnings } from './loopWarnings.ts'
 import { routeWarnings } from './routeWarnings.ts'
+import { slideInLoopWarnings } from './slideInLoopWarnings.ts'
 import { slideWarnings } from './slideWarnings.ts'
 import type { Warning } from './warning.ts'
 
@@ -46,6 +47,7 @@ export function designWarnings(design: Design, tables: TuningTables, index: numb
     ...boreWarnings(design, openMm, at),
     ...loopWarnings(design, openMm, at),
     ...slideWarnings(design, at),
+    ...slideInLoopWarnings(design, at),
     ...routeWarnings(design, tables, at),
   ]
 }

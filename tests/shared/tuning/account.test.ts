@@ -99,6 +99,18 @@ describe('the terms of an account', () => {
     expect(termsOf(instrument, [], 2, 41).slidePull).toBe(0)
   })
 
+  it('are finite, and sum to the error, of a slide that is out farther than its loop is long', () => {
+    const system = plain(openMm, [2])
+    for (const outMm of [250, 1e6]) {
+      const loops = [{ ...system.loops[0]!, slide: { outMm, travelMm: outMm } }]
+      const instrument = instrumentWith(openMm, { ...system, loops })
+      const terms = termsOf(instrument, ['1'], 2, 39)
+      expect(terms.slidePull).toBeCloseTo(-200, 6)
+      expect(terms.combination).toBeCloseTo(200, 6)
+      expectEveryCellAccounted(instrument)
+    }
+  })
+
   it('give the playing air about 3 cents a degree, to every route alike', () => {
     const air = exampleWorkbook(examples[0]!).air
     const playedSpeedOfSoundMps = speedOfSound(playedAir({ ...air, playingTemperatureC: 25 }))

@@ -153,6 +153,24 @@ describe('warnings', () => {
     ])
   })
 
+  it('say that a slide stands farther out than its loop is long, and ask whether it is one leg', () => {
+    const outInLoop = (outMm: number) =>
+      warningsAfter((file) => {
+        file.designs[0].loops[0].slide = { outMm, travelMm: 600 }
+      })
+    expect(outInLoop(243)).toEqual([])
+    expect(outInLoop(300)).toEqual([
+      {
+        path: 'designs[0].loops[0].slide.outMm',
+        found: '300 mm out, 600.0 mm of tube',
+        expected: 'at most half of the 486.0 mm that the loop has',
+        message:
+          'Found a slide 300 mm out, 600.0 mm of tube; expected at most half of the 486.0 mm that the loop has: is the loop’s length that of one leg, or the slide’s that of both?',
+      },
+    ])
+    expect(outInLoop(500)[0]?.message).toMatch(/that the loop has\.$/)
+  })
+
   it('say by how much the main slide misses the tuning note, in or out', () => {
     const tunedAt = (a4Hz: number) =>
       warningsAfter((file) => {
