@@ -14,7 +14,7 @@ export interface LengthsAndErrors {
   readonly rows: readonly RowOutcome[]
   /** Root of the weighted mean square of what is left of the errors. */
   readonly rmsCents: number
-  /** Largest of what is left of the counted errors, weights apart. */
+  /** Size of the largest of what is left of the counted errors, weights apart: 0 or more, sharp and flat alike. */
   readonly largestCents: number
   /** Largest of weight times that. */
   readonly largestWeightedCents: number

@@ -14,6 +14,7 @@ export interface LengthsRecord {
   /** Of the fingerings that counted. */
   readonly errorsCents: Readonly<Record<string, number>>
   readonly rmsCents: number
+  /** The size alone, 0 or more, weights apart; the summary of a design has a sign. */
   readonly largestCents: number
   readonly heldByBounds: readonly HoldingBound[]
 }

@@ -8,7 +8,7 @@ import { type Note, playedCandidate } from './notes.ts'
 /** Root mean square and largest of some errors, with where the largest is. */
 export interface Spread<At> {
   readonly rmsCents: number
-  /** The error farthest from zero, with its sign. */
+  /** The error farthest from zero, with its sign: sharp is positive. The `lengths` table gives a size alone. */
   readonly largestCents: number
   /** Where it is: a fingering's name or a note's midi number; `null` when there are no errors. */
   readonly largestAt: At | null

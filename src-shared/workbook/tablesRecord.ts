@@ -24,6 +24,7 @@ export interface DesignRecord {
   readonly notes: readonly NoteRecord[]
   readonly summary: {
     readonly rmsCents: number
+    /** Signed, sharp positive: the error of `largestFingering`. */
     readonly largestCents: number
     readonly largestFingering: string
     readonly tubeMm: number
