@@ -17,10 +17,15 @@ export function designToSolve({ design, tables }: DerivedDesign): DesignToSolve 
   }
 }
 
-/** Every slide of a design, moved while playing or not; one without a travel has none to give. */
+/**
+ * Every slide of a design, moved while playing or not; one without a travel has none to give, and one that stands
+ * beyond its travel, which the warnings name, only goes in.
+ */
 export function slidesOf({ design, tables }: DerivedDesign): readonly MovableSlide[] {
   const loops = design.loops.flatMap(({ id, slide }) =>
-    slide === undefined ? [] : [{ id, loop: id, outMm: slide.outMm, travelMm: slide.travelMm }],
+    slide === undefined
+      ? []
+      : [{ id, loop: id, outMm: slide.outMm, travelMm: Math.max(slide.outMm, slide.travelMm) }],
   )
   const { mainSlide } = design
   if (mainSlide === undefined) return loops
