@@ -27,8 +27,10 @@ const meanings: readonly Meaning[] = [
 
 /** A loop may be this far from nominal before it is thought a slip: loops are made long and short for a purpose. */
 export const slipFromCents = 60
+/** From here a loop is looked at, for a slip moves a short loop by less: half a semitone's loop is 49 cents off. */
+export const lookFromCents = 20
 /** How near to nominal another meaning must come to be offered, as a share of the length. */
-const nearShare = 0.12
+export const nearShare = 0.12
 
 /**
  * What a length that does not fit may have been meant as: a leg for the whole, inches for centimetres or

@@ -1,7 +1,7 @@
 import { loopForDropMm } from '../../tubing/requiredLength.ts'
 import { benchFigure, benchMm, signedCents } from '../figures.ts'
 import type { Finding } from '../finding.ts'
-import { lengthSlips, loopErrorCents, slipFromCents } from './lengthSlips.ts'
+import { lengthSlips, lookFromCents, loopErrorCents, slipFromCents } from './lengthSlips.ts'
 
 /** A plain loop as typed: the one that its valve alone switches in. */
 export interface TypedLoop {
@@ -17,8 +17,9 @@ export interface TypedLoop {
 
 /**
  * Checks typed loops against the open length and against each other: a loop more than 60 cents from its valve's
- * nominal drop, with what it may have been meant as (another valve's, a leg, another unit, a lost decimal comma), and
- * a loop of a smaller drop that is longer than one of a greater. Nothing is changed. `openLengthMm` above 0.
+ * nominal drop, with what it may have been meant as (another valve's, a leg, another unit, a lost decimal comma), one
+ * more than 20 cents off that such a meaning explains, and a loop of a smaller drop that is longer than one of a
+ * greater. Nothing is changed. `openLengthMm` above 0.
  *
  * @example loopSlips(3951.6, [{ field: 'L3', valve: '3', semitones: 3, lengthMm: 374 }])[0]?.message
  */
@@ -29,8 +30,9 @@ export function loopSlips(openLengthMm: number, loops: readonly TypedLoop[]): re
 function nominalSlips(openLengthMm: number, loop: TypedLoop, all: readonly TypedLoop[]): readonly Finding[] {
   const { field, lengthMm, semitones, valve } = loop
   const errorCents = loopErrorCents(openLengthMm, lengthMm, semitones)
-  if (Math.abs(errorCents) <= slipFromCents) return []
+  if (Math.abs(errorCents) <= lookFromCents) return []
   const expectedMm = loopForDropMm(openLengthMm, semitones)
+  if (Math.abs(errorCents) <= slipFromCents) return lengthSlips(field, lengthMm, expectedMm)
   const found = benchMm(lengthMm)
   const expected = `about ${benchMm(expectedMm)}`
   const offered = [...otherValveSlips(openLengthMm, loop, all), ...lengthSlips(field, lengthMm, expectedMm)]

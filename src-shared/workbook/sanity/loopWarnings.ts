@@ -1,12 +1,10 @@
-import { dropOfLoopCents, requiredLengthMm } from '../../tubing/requiredLength.ts'
+import { lookFromCents, nearShare, slipFromCents } from '../../bench/slips/lengthSlips.ts'
+import { dropOfLoopCents, loopForDropMm, requiredLengthMm } from '../../tubing/requiredLength.ts'
 import type { Loop } from '../../valves/loop.ts'
 import type { Valve } from '../../valves/valve.ts'
 import type { Design } from '../workbook.ts'
 import { likelySlip } from './likelySlip.ts'
 import type { Warning } from './warning.ts'
-
-/** A loop farther than this from its valve's nominal drop is taken for a slip. */
-const widestCents = 60
 
 interface SingleLoop {
   readonly index: number
@@ -15,8 +13,8 @@ interface SingleLoop {
 }
 
 /**
- * Loops that do not fit their valves: one far from its valve's nominal drop, and one longer than the loop of a
- * bigger drop. Only loops that a single valve switches in are looked at.
+ * Loops that do not fit their valves: one far from its valve's nominal drop, one nearer that a slip explains, and one
+ * longer than the loop of a bigger drop. Only loops that a single valve switches in are looked at.
  */
 export function loopWarnings(design: Design, openMm: number, at: string): readonly Warning[] {
   const singles = singleLoops(design)
@@ -46,9 +44,16 @@ function farFromDrop(
   const bases = companyLengthsMm(design, valve, openMm)
   const offBy = (lengthMm: number): number =>
     Math.min(...bases.map((baseMm) => Math.abs(dropOfLoopCents(baseMm, lengthMm) - 100 * valve.semitones)))
-  if (offBy(loop.lengthMm) <= widestCents) return []
+  const shareOff = (lengthMm: number): number =>
+    Math.min(...bases.map((baseMm) => Math.abs(lengthMm / loopForDropMm(baseMm, valve.semitones) - 1)))
+  const offCents = offBy(loop.lengthMm)
+  if (offCents <= lookFromCents) return []
+  const isFar = offCents > slipFromCents
+  const slip = isFar
+    ? likelySlip(loop.lengthMm, offBy, slipFromCents)
+    : likelySlip(loop.lengthMm, shareOff, nearShare)
+  if (!isFar && slip === null) return []
   const dropCents = dropOfLoopCents(openMm, loop.lengthMm)
-  const slip = likelySlip(loop.lengthMm, offBy, widestCents)
   const found = `${loop.lengthMm.toFixed(1)} mm, a drop of ${dropCents.toFixed(0)} cents`
   const expected = `${100 * valve.semitones} cents, ${(requiredLengthMm(openMm, valve.semitones) - openMm).toFixed(1)} mm, for valve ${valve.id}`
   return [warning(`${at}.loops[${index}].lengthMm`, found, expected, slip)]

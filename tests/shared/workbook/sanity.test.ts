@@ -84,6 +84,21 @@ describe('warnings', () => {
     expect(third[0]!.expected).toBe('300 cents, 750.9 mm, for valve 3')
   })
 
+  it.each([
+    ['one leg', 1 / 2, 'is it the length of one leg?'],
+    ['one leg of a loop made 4 cents long', 1.04 / 2, 'is it the length of one leg?'],
+    ['inches read as centimetres', 1 / 2.54, 'were inches read as centimetres?'],
+  ])('ask about a semitone loop typed as %s, though it is less than 60 cents off', (_, factor, question) => {
+    const slip = (file: ReturnType<typeof loosened>) => (file.designs[0].loops[0].lengthMm *= factor)
+    const [warning, ...others] = warningsAfter(slip, 'independent-step')
+    expect(others).toEqual([])
+    expect(warning).toMatchObject({
+      path: 'designs[0].loops[0].lengthMm',
+      expected: '100 cents, 236.0 mm, for valve 1',
+    })
+    expect(warning!.message).toContain(question)
+  })
+
   it('leave a loop alone that is 59 cents from its drop, and not one that is 61 off', () => {
     const off = (cents: number) =>
       warningsAfter(

@@ -35,6 +35,16 @@ describe('Typed loops', () => {
     )
   })
 
+  // half of 83.2: 1200·log2(1 + 41.6/1400) = 50.7 cents, 49.3 sharp of 100
+  it.each([
+    [2, 'Is it the length of one leg? Then the whole is 83.2 mm.'],
+    [2.54, 'Is it inches, typed as centimetres? Then it is 83.2 mm.'],
+  ])('of a semitone are named when a slip of %d explains less than 60 cents', (factor, end) => {
+    const found = messages(typed({ 2: loopForDropMm(openMm, 1) / factor }))
+    expect(found).toHaveLength(1)
+    expect(found[0]!.endsWith(end)).toBe(true)
+  })
+
   it('typed for another valve offer that valve, and are seen to run against their drops', () => {
     const found = messages(typed({ 2: loopForDropMm(openMm, 3) }))
     expect(found[0]).toBe('Found 264.9 mm for valve 2, expected about 83.2 mm. Is it the loop of valve 3?')
