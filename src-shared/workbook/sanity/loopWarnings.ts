@@ -1,9 +1,15 @@
 import { lookFromCents, nearShare, slipFromCents } from '../../bench/slips/lengthSlips.ts'
-import { dropOfLoopCents, loopForDropMm, requiredLengthMm } from '../../tubing/requiredLength.ts'
+import {
+  dropOfLoopCents,
+  loopForDropMm,
+  requiredLengthMm,
+  routeErrorCents,
+} from '../../tubing/requiredLength.ts'
 import type { Loop } from '../../valves/loop.ts'
 import type { Valve } from '../../valves/valve.ts'
 import type { Design } from '../workbook.ts'
 import { likelySlip } from './likelySlip.ts'
+import { type MadeFor, madeForEach } from './madeFor.ts'
 import type { Warning } from './warning.ts'
 
 interface SingleLoop {
@@ -12,13 +18,26 @@ interface SingleLoop {
   readonly valve: Valve
 }
 
+/** A length that a loop may have been made for, in the route that it is to complete. */
+interface Aim {
+  readonly lengthMm: number
+  readonly requiredMm: number
+  readonly counts: 1 | -1
+}
+
 /**
- * Loops that do not fit their valves: one far from its valve's nominal drop, one nearer that a slip explains, and one
- * longer than the loop of a bigger drop. Only loops that a single valve switches in are looked at.
+ * Loops that do not fit their valves: one far from what its fingering needs, one not so far but short that a slip
+ * explains (a small loop is made up to twice as long on purpose, and never half as short), and one longer than the loop
+ * of a bigger drop. The last is only said of loops that a single valve switches in.
  */
 export function loopWarnings(design: Design, openMm: number, at: string): readonly Warning[] {
-  const singles = singleLoops(design)
-  return [...singles.flatMap((single) => farFromDrop(design, single, openMm, at)), ...outOfOrder(singles, at)]
+  const made = madeForEach(design, openMm)
+  const far = design.loops.flatMap((loop, index) => {
+    const madeFor = made[index] ?? null
+    const path = `${at}.loops[${index}].lengthMm`
+    return madeFor === null ? [] : farFromDrop(design, loop, madeFor, openMm, path)
+  })
+  return [...far, ...outOfOrder(singleLoops(design), at)]
 }
 
 function singleLoops(design: Design): readonly SingleLoop[] {
@@ -37,36 +56,61 @@ function isOnlyLoopOf(design: Design, valve: Valve): boolean {
 
 function farFromDrop(
   design: Design,
-  { index, loop, valve }: SingleLoop,
+  loop: Loop,
+  madeFor: MadeFor,
   openMm: number,
-  at: string,
+  path: string,
 ): readonly Warning[] {
-  const bases = companyLengthsMm(design, valve, openMm)
-  const offBy = (lengthMm: number): number =>
-    Math.min(...bases.map((baseMm) => Math.abs(dropOfLoopCents(baseMm, lengthMm) - 100 * valve.semitones)))
-  const shareOff = (lengthMm: number): number =>
-    Math.min(...bases.map((baseMm) => Math.abs(lengthMm / loopForDropMm(baseMm, valve.semitones) - 1)))
+  const aims = aimsOf(design, madeFor, openMm)
+  const offBy = (lengthMm: number): number => Math.min(...aims.map((aim) => centsOff(aim, lengthMm)))
   const offCents = offBy(loop.lengthMm)
-  if (offCents <= lookFromCents) return []
   const isFar = offCents > slipFromCents
+  const isShort = offCents > lookFromCents && loop.lengthMm < madeFor.exactMm
+  if (!isFar && !isShort) return []
+  const shareOff = (lengthMm: number): number =>
+    Math.min(...aims.map((aim) => Math.abs(lengthMm / aim.lengthMm - 1)))
   const slip = isFar
     ? likelySlip(loop.lengthMm, offBy, slipFromCents)
     : likelySlip(loop.lengthMm, shareOff, nearShare)
   if (!isFar && slip === null) return []
-  const dropCents = dropOfLoopCents(openMm, loop.lengthMm)
-  const found = `${loop.lengthMm.toFixed(1)} mm, a drop of ${dropCents.toFixed(0)} cents`
-  const expected = `${100 * valve.semitones} cents, ${(requiredLengthMm(openMm, valve.semitones) - openMm).toFixed(1)} mm, for valve ${valve.id}`
-  return [warning(`${at}.loops[${index}].lengthMm`, found, expected, slip)]
+  return [warning(path, foundWords(loop, madeFor, openMm), expectedWords(madeFor), slip)]
 }
 
 /**
- * The lengths a loop may have been made for: the open route, and, for a valve whose drop another valve has too,
- * the open route with any other valve down; such a second valve is made long on purpose.
+ * What a loop may have been made for: its fingering, with the other loops exact or as they stand, and, for a valve
+ * whose drop another valve has too, the company of any other valve; such a second valve is made long on purpose.
  */
-function companyLengthsMm(design: Design, valve: Valve, openMm: number): readonly number[] {
-  const others = design.valves.filter(({ id }) => id !== valve.id)
-  if (!others.some(({ semitones }) => semitones === valve.semitones)) return [openMm]
-  return [openMm, ...others.map(({ semitones }) => requiredLengthMm(openMm, semitones))]
+function aimsOf(design: Design, madeFor: MadeFor, openMm: number): readonly Aim[] {
+  const { counts, requiredMm, exactMm, amongOthersMm, fingering, isAlone } = madeFor
+  const own = [exactMm, amongOthersMm].map((lengthMm) => ({ lengthMm, requiredMm, counts }))
+  const [id] = fingering.pressed
+  const others = design.valves.filter((valve) => valve.id !== id)
+  if (!isAlone || !others.some(({ semitones }) => semitones === fingering.semitones)) return own
+  const inCompany = others.map(({ semitones }): Aim => {
+    const companyMm = requiredLengthMm(openMm, semitones)
+    const lengthMm = loopForDropMm(companyMm, fingering.semitones)
+    return { lengthMm, requiredMm: companyMm + lengthMm, counts: 1 }
+  })
+  return [...own, ...inCompany]
+}
+
+/** How far a length puts the route of its aim off, cents; a route that it uses up is as far off as can be. */
+function centsOff({ lengthMm, requiredMm, counts }: Aim, typedMm: number): number {
+  const routeMm = requiredMm + counts * (typedMm - lengthMm)
+  return routeMm > 0 ? Math.abs(routeErrorCents(requiredMm, routeMm)) : Number.POSITIVE_INFINITY
+}
+
+function foundWords({ lengthMm }: Loop, { isAlone }: MadeFor, openMm: number): string {
+  const tube = `${lengthMm.toFixed(1)} mm`
+  return isAlone ? `${tube}, a drop of ${dropOfLoopCents(openMm, lengthMm).toFixed(0)} cents` : tube
+}
+
+function expectedWords({ fingering, exactMm, isAlone }: MadeFor): string {
+  const { name, semitones } = fingering
+  const tube = `${exactMm.toFixed(1)} mm`
+  if (isAlone) return `${100 * semitones} cents, ${tube}, for valve ${name}`
+  const change = semitones < 0 ? 'rise' : 'drop'
+  return `${tube}, for ${name} to ${change} ${Math.abs(100 * semitones)} cents`
 }
 
 function outOfOrder(singles: readonly SingleLoop[], at: string): readonly Warning[] {

@@ -1,13 +1,17 @@
 import { describe, expect, it } from 'vitest'
+import { lengthsRecord } from '#shared/solve/lengthsRecord.ts'
+import { fingeringsOf } from '#shared/valves/fingerings.ts'
 import { systems } from '#shared/valves/systems/systems.ts'
 import { designFromSystem, emptyWorkbook } from '#shared/workbook/newWorkbook.ts'
 import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import type { Warning } from '#shared/workbook/sanity/warning.ts'
 import { tablesRecord } from '#shared/workbook/tablesRecord.ts'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
+import { loadHighs } from '../../../src-main/headless/loadHighs.ts'
 import { loosened, workbookWith } from '../../fixtures/workbooks.ts'
 
 const openMm = 3968.7
+const programmer = await loadHighs()
 
 /** The warnings of a plain three-valve bass in F after a change, without what every such bass is told. */
 // biome-ignore lint/suspicious/noExplicitAny: a typed slip may be anything
@@ -98,6 +102,93 @@ describe('warnings', () => {
     })
     expect(warning!.message).toContain(question)
   })
+
+  it.each([
+    ['independent-combination', 'loop 3', '750.9 mm, for valve 3'],
+    ['independent-combination', 'loop 1-2', '750.9 mm, for 1-2 to drop 300 cents'],
+    ['double', 'long body', '995.5 mm, for T to rise 500 cents'],
+    ['double', 'long 3', '750.9 mm, for valve 3'],
+    ['double', 'short 2', '176.8 mm, for 2-T to rise 400 cents'],
+    ['double-compensating', 'main 3', '562.5 mm, for 3-T to rise 200 cents'],
+    ['double-compensating', 'extra 1', '121.9 mm, for 1 to drop 200 cents'],
+    ['compensating-4', 'C1', '162.7 mm, for 1-4 to drop 700 cents'],
+    ['ascending-3', 'L3', '433.0 mm, for 3 to rise 200 cents'],
+    ['cut-off', 'step 3', '187.3 mm, for 3 to rise 400 cents'],
+  ])('name one leg in any system, and no other loop: %s, %s', (systemId, loopId, expected) => {
+    const at = workbookWith(systemId).designs[0]!.loops.findIndex(({ id }) => id === loopId)
+    const halved = warningsAfter((file) => (file.designs[0].loops[at].lengthMm /= 2), systemId)
+    expect(halved.map(({ path }) => path)).toEqual([`designs[0].loops[${at}].lengthMm`])
+    expect(halved[0]!.expected).toContain(expected)
+    expect(halved[0]!.message).toContain('is it the length of one leg?')
+  })
+
+  it('say how far off a loop is from what its own fingering needs, in whatever company', () => {
+    const warnings = warningsAfter((file) => (file.designs[0].loops[4].lengthMm = 500), 'double')
+    expect(warnings).toEqual([
+      {
+        path: 'designs[0].loops[4].lengthMm',
+        found: '500.0 mm',
+        expected: '364.1 mm, for 1-T to rise 300 cents',
+        message: 'Found 500.0 mm; expected 364.1 mm, for 1-T to rise 300 cents.',
+      },
+    ])
+  })
+
+  it('go by the drop that a design lists for a fingering', () => {
+    const slip = (file: ReturnType<typeof loosened>) => {
+      const { loops } = file.designs[0]
+      loops[3].lengthMm = loops[1].lengthMm
+      file.designs[0].fingerings = [{ pressed: [] }, { pressed: ['1', '2'], semitones: 1 }]
+    }
+    const ofPair = warningsAfter(slip, 'independent-combination').filter(
+      ({ path }) => path === 'designs[0].loops[3].lengthMm',
+    )
+    expect(ofPair).toEqual([])
+  })
+
+  it('leave a compensating loop alone that suits the others as they stand', () => {
+    const slip = (file: ReturnType<typeof loosened>) => {
+      // The fourth loop 150 mm long, and what compensates it short by as much.
+      file.designs[0].loops[3].lengthMm += 150
+      for (const at of [4, 6]) file.designs[0].loops[at].lengthMm -= 150
+    }
+    expect(warningsAfter(slip, 'compensating-4')).toEqual([])
+  })
+
+  it('say nothing of a loop that always goes with another', () => {
+    const slip = (file: ReturnType<typeof loosened>) => {
+      file.designs[0].loops[2].lengthMm /= 2
+      file.designs[0].loops.push({ ...file.designs[0].loops[2], id: 'L3 too' })
+    }
+    expect(warningsAfter(slip)).toEqual([])
+  })
+
+  it.each(['rms', 'largest'] as const)(
+    'ask about no slip in lengths found for the least error: %s',
+    (objective) => {
+      for (const { id } of systems) {
+        const file = workbookWith(id)
+        const [design] = file.designs
+        const { valves, loops } = design!
+        const asked = { free: loops.map((loop) => loop.id), openFree: false, leaveOut: [], objective }
+        const toSolve = {
+          openLengthMm: tablesRecord(file).designs[0]!.openLengthMm,
+          valves,
+          loops,
+          fingerings: fingeringsOf(valves, design!.fingerings ?? 'all'),
+        }
+        const found = lengthsRecord(toSolve, asked, programmer)
+        if (found.kind !== 'record') throw new Error(JSON.stringify(found))
+        const { lengthsMm } = found.record
+        const solved = {
+          ...design!,
+          loops: loops.map((loop) => ({ ...loop, lengthMm: lengthsMm[loop.id]! })),
+        }
+        const { warnings } = tablesRecord({ ...file, designs: [solved] })
+        expect(warnings.filter(({ message }) => message.endsWith('?'))).toEqual([])
+      }
+    },
+  )
 
   it('leave a loop alone that is 59 cents from its drop, and not one that is 61 off', () => {
     const off = (cents: number) =>
