@@ -1,4 +1,4 @@
-import { loopForDropMm } from '../../tubing/requiredLength.ts'
+import { loopForDropMm, requiredLengthMm } from '../../tubing/requiredLength.ts'
 import { benchFigure, benchMm, signedCents } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { lengthSlips, lookFromCents, loopErrorCents, slipFromCents } from './lengthSlips.ts'
@@ -29,17 +29,32 @@ export function loopSlips(openLengthMm: number, loops: readonly TypedLoop[]): re
 
 function nominalSlips(openLengthMm: number, loop: TypedLoop, all: readonly TypedLoop[]): readonly Finding[] {
   const { field, lengthMm, semitones, valve } = loop
-  const errorCents = loopErrorCents(openLengthMm, lengthMm, semitones)
-  if (Math.abs(errorCents) <= lookFromCents) return []
+  const offCents = centsOff(openLengthMm, loop, all)
+  if (offCents <= lookFromCents) return []
   const expectedMm = loopForDropMm(openLengthMm, semitones)
-  if (Math.abs(errorCents) <= slipFromCents) return lengthSlips(field, lengthMm, expectedMm)
+  if (offCents <= slipFromCents) return lengthSlips(field, lengthMm, expectedMm)
   const found = benchMm(lengthMm)
   const expected = `about ${benchMm(expectedMm)}`
   const offered = [...otherValveSlips(openLengthMm, loop, all), ...lengthSlips(field, lengthMm, expectedMm)]
   if (offered.length > 0) return offered
+  const errorCents = loopErrorCents(openLengthMm, lengthMm, semitones)
   const drop = benchFigure(100 * semitones - errorCents)
   const message = `Loop of valve ${valve} is ${found}; it drops ${drop} cents where ${100 * semitones} are nominal (${signedCents(errorCents)}). Expected ${expected}.`
   return [{ field, found, expected, message }]
+}
+
+/**
+ * How far a loop is from its drop on the open instrument, cents, or, where another valve has the same drop, with any
+ * other valve down: such a second valve is made long on purpose.
+ */
+function centsOff(openLengthMm: number, loop: TypedLoop, all: readonly TypedLoop[]): number {
+  const others = all.filter((other) => other !== loop)
+  const inCompany = others.some(({ semitones }) => semitones === loop.semitones) ? others : []
+  const basesMm = [
+    openLengthMm,
+    ...inCompany.map(({ semitones }) => requiredLengthMm(openLengthMm, semitones)),
+  ]
+  return Math.min(...basesMm.map((baseMm) => Math.abs(loopErrorCents(baseMm, loop.lengthMm, loop.semitones))))
 }
 
 /** A length that suits another valve of the instrument better. */

@@ -4,7 +4,7 @@ import { lengthSlips, loopErrorCents } from '#shared/bench/slips/lengthSlips.ts'
 import { loopSlips, type TypedLoop } from '#shared/bench/slips/loopSlips.ts'
 import { a4Slip, allEqualSlip, readingSlip } from '#shared/bench/slips/pitchSlips.ts'
 import { slideSlips } from '#shared/bench/slips/slideSlips.ts'
-import { loopForDropMm } from '#shared/tubing/requiredLength.ts'
+import { loopForDropMm, requiredLengthMm } from '#shared/tubing/requiredLength.ts'
 import { thirdSlide } from '../slide/thirdSlide.ts'
 
 const openMm = 1400
@@ -43,6 +43,21 @@ describe('Typed loops', () => {
     const found = messages(typed({ 2: loopForDropMm(openMm, 1) / factor }))
     expect(found).toHaveLength(1)
     expect(found[0]!.endsWith(end)).toBe(true)
+  })
+
+  it('of a second whole tone may be long, as for the company of another valve, and not much longer', () => {
+    const fourth = { field: 'loops.L4', valve: '4', semitones: 5, lengthMm: loopForDropMm(openMm, 5) }
+    const inCompanyMm = loopForDropMm(requiredLengthMm(openMm, 5), 2)
+    const withLong = (lengthMm: number) => [
+      ...typed(),
+      fourth,
+      { field: 'loops.L5', valve: '5', semitones: 2, lengthMm },
+    ]
+    // Alone it drops 262.1 cents.
+    expect(loopErrorCents(openMm, inCompanyMm, 2)).toBeCloseTo(-62.1, 1)
+    expect(messages(withLong(inCompanyMm))).toEqual([])
+    expect(messages(withLong(2 * inCompanyMm)).length).toBeGreaterThan(0)
+    expect(messages(withLong(inCompanyMm / 2)).length).toBeGreaterThan(0)
   })
 
   it('typed for another valve offer that valve, and are seen to run against their drops', () => {
