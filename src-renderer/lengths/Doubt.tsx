@@ -69,9 +69,11 @@ function DoubtContent({ derived, routes, bands, ofProposal }: DoubtProps): React
 
 /** Tolerances wider than this are a slip of the hand, mm. */
 const widestMm = 50
+/** A reading farther off than this is of another note, cents. */
+const mostReadingCents = 50
 
 function Tolerances({ derived: { design } }: { readonly derived: DerivedDesign }): ReactNode {
-  const { bodyMm, loopMm, ownMm, coldestC, warmestC } = useLengths((state) => state.doubt)
+  const { bodyMm, loopMm, ownMm, coldestC, warmestC, readingErrorCents } = useLengths((state) => state.doubt)
   const own = ownMm.get(design.id)
   const within = (mm: number, take: (mm: number) => void): string | null => {
     if (mm > widestMm) return doubtWords.refusedTolerance(plainFigure(mm, 1), widestMm)
@@ -107,6 +109,25 @@ function Tolerances({ derived: { design } }: { readonly derived: DerivedDesign }
         label={doubtWords.warmest}
         value={warmestC}
         take={(value) => setDoubt({ warmestC: value })}
+      />
+      <NumberField
+        label={doubtWords.reading}
+        value={readingErrorCents}
+        digits={1}
+        atLeast={0}
+        atMost={mostReadingCents}
+        by={0.5}
+        width={6}
+        units={['cents']}
+        unit="cents"
+        help={doubtWords.readingHelp}
+        take={(cents) => {
+          if (cents < 0 || cents > mostReadingCents) {
+            return doubtWords.refusedReading(plainFigure(cents, 1), mostReadingCents)
+          }
+          setDoubt({ readingErrorCents: cents })
+          return null
+        }}
       />
       {design.loops.map(({ id, name }) => (
         <LengthField

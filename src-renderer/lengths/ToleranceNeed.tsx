@@ -25,10 +25,10 @@ export function ToleranceNeed({ derived, routes }: ToleranceNeedProps): ReactNod
   const doubts = useDoubt()
   const weights = useLengths((state) => state.weights)
   const unit = useSettings((settings) => settings.unit)
-  const { withinCents } = doubts.choices
+  const { withinCents, readingErrorCents } = doubts.choices
   const chosen = designedRoutes(routes.filter(({ name }) => weights.get(name) !== 0))
   const need = (pattern: MadeWithin): TolerancesNeeded =>
-    toleranceNeeded(chosen, pattern, withinCents, temperatureEffect(doubts))
+    toleranceNeeded(chosen, pattern, withinCents, temperatureEffect(doubts), readingErrorCents)
   const given = madeWithin(derived, doubts.choices)
   const alike = need({
     bodyMm: 1,

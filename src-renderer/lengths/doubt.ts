@@ -63,5 +63,7 @@ export function bandsOf(
     const wholeMm = loops.reduce((sum, id) => sum + (made.loopsMm[id] ?? 0), made.bodyMm)
     return wholeMm >= routeLengthMm
   })
-  return usedUp ? null : toleranceBands(designedRoutes(routes), made, temperatureEffect(doubts))
+  if (usedUp) return null
+  const { readingErrorCents } = doubts.choices
+  return toleranceBands(designedRoutes(routes), made, temperatureEffect(doubts), readingErrorCents)
 }

@@ -39,6 +39,8 @@ export interface DoubtChoices {
   /** Coldest and warmest air it is played with, °C; the design's own when `null`. */
   readonly coldestC: number | null
   readonly warmestC: number | null
+  /** How far off a reading may be that the lengths come from; 0 for none. */
+  readonly readingErrorCents: number
   readonly withinCents: number
 }
 
@@ -63,6 +65,7 @@ const fresh: LengthsState = {
     ownMm: new Map(),
     coldestC: null,
     warmestC: null,
+    readingErrorCents: 0,
     withinCents: 20,
   },
 }

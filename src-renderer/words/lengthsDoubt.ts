@@ -1,7 +1,7 @@
-/** What is said about tolerances and other temperatures. */
+/** What is said about tolerances, other temperatures and the error of readings. */
 export const doubtWords = {
   title: 'Doubt',
-  hint: 'what ± on the tubes and other temperatures do, and what tolerance is needed',
+  hint: 'what ± on the tubes, other temperatures and readings do, and what tolerance is needed',
   onChart: 'On the chart',
   shown: { none: 'none', worstCase: 'worst case', rootSumSquare: 'root-sum-square' },
   forProposed: 'for the lengths proposed',
@@ -13,6 +13,9 @@ export const doubtWords = {
   loop: (name: string) => `${name} ±`,
   coldest: 'coldest',
   warmest: 'warmest',
+  reading: 'a reading ±',
+  readingHelp: 'How far off a tuner’s reading may be that the lengths come from. 0: they come from none.',
+  refusedReading: (found: string, most: number) => `found ${found} cents, expected 0 to ${most} cents.`,
   temperatureHelp: 'Empty: the temperature of the air in the strip.',
 
   caption: 'Where each fingering may come to lie, cents',

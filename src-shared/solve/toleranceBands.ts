@@ -31,31 +31,43 @@ export interface ToleranceBand {
   readonly name: string
   /** Every doubt at its end at once; exact. */
   readonly worstCase: CentsBand
-  /** Doubts independent of each other: each part's effect and half the temperature's, root of the sum of squares. */
+  /**
+   * Doubts independent of each other: each part's effect, half the temperature's and the reading's error, root of the
+   * sum of squares.
+   */
   readonly rootSumSquare: CentsBand
 }
 
 const noTemperature: TemperatureEffect = { lowestCents: 0, highestCents: 0 }
 
 /**
- * The bands that making and temperature put around each fingering's error. Tolerances must be finite, at least
+ * The bands that making, temperature and readings put around each fingering's error. Tolerances must be finite, at least
  * 0 and together shorter than the route; throws otherwise, for they are checked where they are typed.
  *
+ * @param readingErrorCents how far off either way the tuner was that the lengths come from, finite and at least 0
  * @example toleranceBands(routes, { bodyMm: 2, loopsMm: { L1: 0.5 } }, { lowestCents: -15, highestCents: 15 })
  */
 export function toleranceBands(
   routes: readonly DesignedRoute[],
   made: MadeWithin,
   temperature: TemperatureEffect = noTemperature,
+  readingErrorCents = 0,
 ): readonly ToleranceBand[] {
+  checkReadingError(readingErrorCents)
   return routes.map((route) => {
     const parts = tolerancesIn(route, made)
     return {
       name: route.name,
-      worstCase: worstCase(route, sumOf(parts), temperature),
-      rootSumSquare: rootSumSquare(route, parts, temperature),
+      worstCase: worstCase(route, sumOf(parts), temperature, readingErrorCents),
+      rootSumSquare: rootSumSquare(route, parts, temperature, readingErrorCents),
     }
   })
+}
+
+/** Throws for an error of readings that is none: not finite, or below 0. */
+export function checkReadingError(readingErrorCents: number): void {
+  if (Number.isFinite(readingErrorCents) && readingErrorCents >= 0) return
+  throw new RangeError(`No reading is ${readingErrorCents} cents off.`)
 }
 
 /**
@@ -72,13 +84,18 @@ export function tolerancesIn(route: DesignedRoute, made: MadeWithin): readonly n
   return parts
 }
 
-function worstCase(route: DesignedRoute, wholeMm: number, temperature: TemperatureEffect): CentsBand {
+function worstCase(
+  route: DesignedRoute,
+  wholeMm: number,
+  temperature: TemperatureEffect,
+  readingErrorCents: number,
+): CentsBand {
   const { routeLengthMm, errorCents } = route
   const flatter = centsBetween(routeLengthMm, routeLengthMm + wholeMm)
   const sharper = centsBetween(routeLengthMm - wholeMm, routeLengthMm)
   return {
-    lowestCents: errorCents - flatter + temperature.lowestCents,
-    highestCents: errorCents + sharper + temperature.highestCents,
+    lowestCents: errorCents - flatter + temperature.lowestCents - readingErrorCents,
+    highestCents: errorCents + sharper + temperature.highestCents + readingErrorCents,
   }
 }
 
@@ -86,10 +103,15 @@ function rootSumSquare(
   route: DesignedRoute,
   parts: readonly number[],
   temperature: TemperatureEffect,
+  readingErrorCents: number,
 ): CentsBand {
   const middle = route.errorCents + (temperature.lowestCents + temperature.highestCents) / 2
   const temperatureHalf = (temperature.highestCents - temperature.lowestCents) / 2
-  const half = Math.hypot(temperatureHalf, ...parts.map((part) => part * centsPerMm(route)))
+  const half = Math.hypot(
+    temperatureHalf,
+    readingErrorCents,
+    ...parts.map((part) => part * centsPerMm(route)),
+  )
   return { lowestCents: middle - half, highestCents: middle + half }
 }
 

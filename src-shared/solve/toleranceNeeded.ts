@@ -1,6 +1,7 @@
 import { ratioOfCents } from '../pitch/cents.ts'
 import {
   centsPerMm,
+  checkReadingError,
   type DesignedRoute,
   type MadeWithin,
   type TemperatureEffect,
@@ -23,7 +24,8 @@ export interface TolerancesNeeded {
 
 /**
  * The tolerance that keeps every chosen fingering within ± `withinCents`, named with the fingering that sets it.
- * `pattern` says how the parts' tolerances stand to each other; give 1 for each part to have the answer in mm.
+ * `pattern` says how the parts' tolerances stand to each other; give 1 for each part to have the answer in mm. What
+ * temperature and readings are off already leaves so much less for the parts; both are as in `toleranceBands`.
  *
  * @example toleranceNeeded(routes, { bodyMm: 1, loopsMm: { L1: 1 } }, 10).worstCase
  */
@@ -32,11 +34,14 @@ export function toleranceNeeded(
   pattern: MadeWithin,
   withinCents: number,
   temperature: TemperatureEffect = { lowestCents: 0, highestCents: 0 },
+  readingErrorCents = 0,
 ): TolerancesNeeded {
-  return {
-    worstCase: tightest(chosen, (route) => worstCaseShare(route, pattern, withinCents, temperature)),
-    rootSumSquare: tightest(chosen, (route) => rootSumSquareShare(route, pattern, withinCents, temperature)),
-  }
+  checkReadingError(readingErrorCents)
+  const worstCase = (route: DesignedRoute): RouteNeed =>
+    worstCaseShare(route, pattern, withinCents - readingErrorCents, temperature)
+  const rootSumSquare = (route: DesignedRoute): RouteNeed =>
+    rootSumSquareShare(route, pattern, withinCents, temperature, readingErrorCents)
+  return { worstCase: tightest(chosen, worstCase), rootSumSquare: tightest(chosen, rootSumSquare) }
 }
 
 /** A share of the pattern, or the cents by which an exact part is already outside. */
@@ -84,13 +89,15 @@ function rootSumSquareShare(
   pattern: MadeWithin,
   withinCents: number,
   temperature: TemperatureEffect,
+  readingErrorCents: number,
 ): RouteNeed {
   const middle = route.errorCents + (temperature.lowestCents + temperature.highestCents) / 2
   const temperatureHalf = (temperature.highestCents - temperature.lowestCents) / 2
+  const withoutParts = Math.hypot(temperatureHalf, readingErrorCents)
   const half = withinCents - Math.abs(middle)
-  if (half < temperatureHalf) return { outsideByCents: temperatureHalf - half }
+  if (half < withoutParts) return { outsideByCents: withoutParts - half }
   const whole = Math.hypot(...partsOf(route, pattern)) * centsPerMm(route)
-  return { share: over(Math.sqrt(half ** 2 - temperatureHalf ** 2), whole) }
+  return { share: over(Math.sqrt(half ** 2 - withoutParts ** 2), whole) }
 }
 
 /** The pattern only states proportions, so it is brought to a size that any route holds. */

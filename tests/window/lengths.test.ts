@@ -168,6 +168,15 @@ describe('the Lengths page', () => {
     await unfold(page, 'Doubt')
     await page.getByText(/^Worst case: ±\d\.\d\d mm on every part/).waitFor()
     const within = page.getByRole('textbox', { name: 'To keep every counted fingering within ±' })
+    const reading = page.getByRole('textbox', { name: 'a reading ±' })
+    await reading.fill('9')
+    await reading.press('Enter')
+    await page
+      .getByText(/^Worst case: none will do\. Even with exact parts .* is 0\.5 cents outside\.$/)
+      .waitFor()
+    await reading.fill('0')
+    await reading.press('Enter')
+    await page.getByText(/^Worst case: ±\d\.\d\d mm on every part/).waitFor()
     await within.fill('10')
     await within.press('Enter')
     await page

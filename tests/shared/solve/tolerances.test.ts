@@ -36,6 +36,21 @@ describe('toleranceBands', () => {
     expect(all.rootSumSquare.highestCents).toBeCloseTo(11 - 5 + half, 9)
   })
 
+  it('takes the error of a reading as one doubt more, the same either way on every fingering', () => {
+    const withError = toleranceBands(routes, made, temperature, 3)
+    for (const [at, { worstCase }] of toleranceBands(routes, made, temperature).entries()) {
+      expect(withError[at]!.worstCase.lowestCents).toBeCloseTo(worstCase.lowestCents - 3, 9)
+      expect(withError[at]!.worstCase.highestCents).toBeCloseTo(worstCase.highestCents + 3, 9)
+    }
+    const perMm = 1200 / Math.LN2 / 2810
+    const half = Math.sqrt((2 ** 2 + 1 + 0.5 ** 2 + 1.5 ** 2) * perMm ** 2 + 15 ** 2 + 3 ** 2)
+    expect(withError[2]!.rootSumSquare.lowestCents).toBeCloseTo(11 - 5 - half, 9)
+    expect(withError[2]!.rootSumSquare.highestCents).toBeCloseTo(11 - 5 + half, 9)
+    const exact = toleranceBands(routes.slice(0, 1), { bodyMm: 0, loopsMm: {} }, undefined, 3)[0]!
+    expect(exact.worstCase).toEqual({ lowestCents: -3, highestCents: 3 })
+    expect(exact.rootSumSquare).toEqual({ lowestCents: -3, highestCents: 3 })
+  })
+
   it('is never wider by root-sum-square than in the worst case, but for the bend of the logarithm', () => {
     const tolerance = fc.double({ min: 0, max: 5, noNaN: true })
     fc.assert(
@@ -50,6 +65,13 @@ describe('toleranceBands', () => {
     )
   })
 
+  it('throws for a reading error that is none', () => {
+    for (const cents of [Number.NaN, Number.POSITIVE_INFINITY, -1]) {
+      expect(() => toleranceBands(routes, made, temperature, cents)).toThrow(RangeError)
+      expect(() => toleranceNeeded(routes, made, 30, temperature, cents)).toThrow(RangeError)
+    }
+  })
+
   it('throws for a tolerance that is none, or as long as the route', () => {
     expect(() => toleranceBands(routes, { bodyMm: Number.NaN, loopsMm: {} })).toThrow(RangeError)
     expect(() => toleranceBands(routes, { bodyMm: -1, loopsMm: {} })).toThrow(RangeError)
@@ -60,25 +82,28 @@ describe('toleranceBands', () => {
 describe('toleranceNeeded', () => {
   const within = 30
 
-  it('is the tolerance at which the bands just touch the limit', () => {
-    const needed = toleranceNeeded(routes, made, within, temperature)
-    for (const kind of ['worstCase', 'rootSumSquare'] as const) {
-      const need = needed[kind]
-      if (need.kind !== 'found') throw new Error(need.kind)
-      const share = need.shareOfGiven
-      const at = {
-        bodyMm: made.bodyMm * share,
-        loopsMm: { L1: made.loopsMm.L1 * share, L2: made.loopsMm.L2 * share, L3: made.loopsMm.L3 * share },
+  it.each([0, 4])(
+    'is the tolerance at which the bands just touch the limit, with readings %d cents off',
+    (off) => {
+      const needed = toleranceNeeded(routes, made, within, temperature, off)
+      for (const kind of ['worstCase', 'rootSumSquare'] as const) {
+        const need = needed[kind]
+        if (need.kind !== 'found') throw new Error(need.kind)
+        const share = need.shareOfGiven
+        const at = {
+          bodyMm: made.bodyMm * share,
+          loopsMm: { L1: made.loopsMm.L1 * share, L2: made.loopsMm.L2 * share, L3: made.loopsMm.L3 * share },
+        }
+        const farthest = toleranceBands(routes, at, temperature, off).map((band) => ({
+          name: band.name,
+          cents: Math.max(-band[kind].lowestCents, band[kind].highestCents),
+        }))
+        farthest.sort((a, b) => b.cents - a.cents)
+        expect(farthest[0]!.cents).toBeCloseTo(within, 9)
+        expect(farthest[0]!.name).toBe(need.fingering)
       }
-      const farthest = toleranceBands(routes, at, temperature).map((band) => ({
-        name: band.name,
-        cents: Math.max(-band[kind].lowestCents, band[kind].highestCents),
-      }))
-      farthest.sort((a, b) => b.cents - a.cents)
-      expect(farthest[0]!.cents).toBeCloseTo(within, 9)
-      expect(farthest[0]!.name).toBe(need.fingering)
-    }
-  })
+    },
+  )
 
   it('is in millimetres when every part is given 1', () => {
     const open = routes.slice(0, 1)
@@ -92,6 +117,13 @@ describe('toleranceNeeded', () => {
     expect(needed.worstCase).toMatchObject({ kind: 'none', fingering: '1-2-3' })
     expect(needed.rootSumSquare).toMatchObject({ kind: 'none', fingering: '1-2-3' })
     expect(needed.worstCase.kind === 'none' && needed.worstCase.outsideByCents).toBeCloseTo(1, 9)
+  })
+
+  it('is none when the readings alone are farther off than that', () => {
+    const needed = toleranceNeeded(routes.slice(0, 1), made, 10, { lowestCents: -8, highestCents: 8 }, 6.5)
+    expect(needed.worstCase).toMatchObject({ kind: 'none', fingering: '0', outsideByCents: 4.5 })
+    // sqrt(8² + 6.5²) is 10.308
+    expect(needed.rootSumSquare.kind === 'none' && needed.rootSumSquare.outsideByCents).toBeCloseTo(0.308, 3)
   })
 
   it('is unlimited when nothing in the chosen routes has a tolerance', () => {
