@@ -4,16 +4,16 @@ import type { Valve } from './valve.ts'
 /**
  * Compares fingerings as the trade teaches them: the smallest nominal drop first, and for the same drop 1-2
  * before 3, 4 before 1-3, 2-4 before 1-2-3, otherwise the fewest valves. An ascending or change valve counts
- * with its rise as if it were a drop, so that the long side is taught first and the short side where it helps.
- * Where every valve ascends the open route is the longest, as in a cut-off system, and the shortest tube comes
- * first.
+ * with its rise as if it were a drop, so that the long side is taught first and the short side where it helps; of a
+ * rise and as big a drop the rise comes first, for it is the shorter tube. Where every valve ascends the open route
+ * is the longest, as in a cut-off system, and the shortest tube comes first.
  *
  * @returns a comparison for sorting, total over the fingerings of one design
  */
 export function usualOrder(valves: readonly Valve[]): (a: NamedFingering, b: NamedFingering) => number {
   const size = switchedSemitones(valves)
   const burden = valveBurden(valves)
-  return (a, b) => size(a) - size(b) || b.semitones - a.semitones || burden(a) - burden(b) || a.down - b.down
+  return (a, b) => size(a) - size(b) || a.semitones - b.semitones || burden(a) - burden(b) || a.down - b.down
 }
 
 /** How much a fingering changes the instrument, in semitones. */

@@ -3,6 +3,7 @@ import { loopForDropMm } from '#shared/tubing/requiredLength.ts'
 import type { Instrument } from '#shared/tuning/instrument.ts'
 import { type Note, noteTable, playedCandidate } from '#shared/tuning/notes.ts'
 import { tuningTables } from '#shared/tuning/tables.ts'
+import { ascending } from '#shared/valves/systems/ascending.ts'
 import { cutOff } from '#shared/valves/systems/independent.ts'
 import { plain } from '#shared/valves/systems/plain.ts'
 import { systems } from '#shared/valves/systems/systems.ts'
@@ -63,6 +64,19 @@ describe('the usual fingering of a bass in F', () => {
     expect(note.usual).toBeNull()
     expect(note.nearest).toMatchObject({ fingering: '0', harmonic: 7 })
     expect(playedCandidate(note)).toBe(note.nearest)
+  })
+})
+
+describe('the usual fingering with an ascending third', () => {
+  const third = instrumentWith(openMm, ascending(openMm, [2, 1], 2), inF)
+
+  it('is the third valve on 4 for G, the shorter tube, and not the first on 5', () => {
+    expect(usual(third, 55)).toBe('3/4')
+    expect(noteAt(third, 55).usual!.errorCents).toBeCloseTo(0, 1)
+  })
+
+  it('is still open or the second where they have the note', () => {
+    expect([53, 52, 56, 57].map((midi) => usual(third, midi))).toEqual(['0/4', '2/4', '2/5', '0/5'])
   })
 })
 
