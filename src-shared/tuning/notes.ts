@@ -28,7 +28,8 @@ const nothingFound: Found = { usable: [], awkward: [] }
 
 /**
  * The note table: every note from the lowest to the highest that some fingering reaches within 60 cents on a
- * harmonic of the compass, with its candidates. Notes between that nothing reaches are kept, with none.
+ * harmonic of the compass, with its candidates. Notes between that nothing reaches are kept, with none. A choice for a
+ * note beyond them, or of a fingering that is not there, is passed over.
  *
  * @param combinations rows of `combinationTable` for the same fingerings, in the same order
  */

@@ -3,6 +3,7 @@ import type { TuningTables } from '../../tuning/tables.ts'
 import { playedAir } from '../instrumentOf.ts'
 import type { Design, Workbook, WorkbookAir } from '../workbook.ts'
 import { boreWarnings } from './boreWarnings.ts'
+import { chosenWarnings } from './chosenWarnings.ts'
 import { instrumentWarnings } from './instrumentWarnings.ts'
 import { loopWarnings } from './loopWarnings.ts'
 import { routeWarnings } from './routeWarnings.ts'
@@ -49,5 +50,6 @@ export function designWarnings(design: Design, tables: TuningTables, index: numb
     ...slideWarnings(design, at),
     ...slideInLoopWarnings(design, at),
     ...routeWarnings(design, tables, at),
+    ...chosenWarnings(design, tables, at),
   ]
 }

@@ -235,6 +235,54 @@ describe('warnings', () => {
     expect(warnings[0]!.message).toContain(question)
   })
 
+  it('name a choice for a note that no fingering reaches, and none where the table has the note', () => {
+    const chosen = (choices: object) => warningsAfter((file) => (file.designs[0].chosen = choices))
+    expect(
+      chosen({ '29': { pressed: [], harmonic: 1 }, '57': { pressed: ['3', '2'], harmonic: 5 } }),
+    ).toEqual([
+      {
+        path: 'designs[0].chosen["29"]',
+        found: '0 on harmonic 1 for F1',
+        expected: 'a note from B1 to C5, as far as the fingerings reach on harmonics 2 to 12',
+        message:
+          'The fingering chosen for F1, 0 on harmonic 1, is not used: expected a note from B1 to C5, as far as the fingerings reach on harmonics 2 to 12.',
+      },
+    ])
+    // In the gap between the second harmonic's fingerings and the third's the table has a row.
+    const inGap = { '43': { pressed: [], harmonic: 2 } }
+    expect(warningsAfter((file) => (file.designs[0].chosen = inGap), 'plain-2')).toEqual([])
+  })
+
+  it('name a choice of a fingering that the design does not list', () => {
+    const slip = (file: ReturnType<typeof loosened>) => {
+      file.designs[0].fingerings = [['1'], ['2'], ['3'], ['1', '2']].map((pressed) => ({ pressed }))
+      file.designs[0].chosen = {
+        '57': { pressed: ['3', '2'], harmonic: 6 },
+        '55': { pressed: ['2', '1'], harmonic: 5 },
+      }
+    }
+    expect(warningsAfter(slip)).toEqual([
+      {
+        path: 'designs[0].chosen["57"].pressed',
+        found: '2-3 on harmonic 6 for A3',
+        expected: 'a fingering that the design lists',
+        message:
+          'The fingering chosen for A3, 2-3 on harmonic 6, is not used: expected a fingering that the design lists.',
+      },
+    ])
+  })
+
+  it('name a choice in a design without fingerings', () => {
+    const slip = (file: ReturnType<typeof loosened>) => {
+      file.designs[0].fingerings = []
+      file.designs[0].loops = []
+      file.designs[0].chosen = { '53': { pressed: ['1'], harmonic: 4 } }
+    }
+    expect(warningsAfter(slip)).toMatchObject([
+      { path: 'designs[0].chosen["53"]', expected: 'a note that some fingering reaches' },
+    ])
+  })
+
   it('name a loop that no fingering reaches', () => {
     const slip = (file: ReturnType<typeof loosened>) => {
       file.designs[0].fingerings = [{ pressed: [] }, { pressed: ['1'] }, { pressed: ['2'] }]
