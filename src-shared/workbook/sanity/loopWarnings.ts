@@ -100,9 +100,11 @@ function centsOff({ lengthMm, requiredMm, counts }: Aim, typedMm: number): numbe
   return routeMm > 0 ? Math.abs(routeErrorCents(requiredMm, routeMm)) : Number.POSITIVE_INFINITY
 }
 
-function foundWords({ lengthMm }: Loop, { isAlone }: MadeFor, openMm: number): string {
+function foundWords({ id, name, lengthMm }: Loop, { isAlone }: MadeFor, openMm: number): string {
   const tube = `${lengthMm.toFixed(1)} mm`
-  return isAlone ? `${tube}, a drop of ${dropOfLoopCents(openMm, lengthMm).toFixed(0)} cents` : tube
+  return isAlone
+    ? `${tube}, a drop of ${dropOfLoopCents(openMm, lengthMm).toFixed(0)} cents`
+    : `${tube} for ${name ?? id}`
 }
 
 function expectedWords({ fingering, exactMm, isAlone }: MadeFor): string {

@@ -127,9 +127,9 @@ describe('warnings', () => {
     expect(warnings).toEqual([
       {
         path: 'designs[0].loops[4].lengthMm',
-        found: '500.0 mm',
+        found: '500.0 mm for first, short side',
         expected: '364.1 mm, for 1-T to rise 300 cents',
-        message: 'Found 500.0 mm; expected 364.1 mm, for 1-T to rise 300 cents.',
+        message: 'Found 500.0 mm for first, short side; expected 364.1 mm, for 1-T to rise 300 cents.',
       },
     ])
   })
