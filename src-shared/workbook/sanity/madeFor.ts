@@ -82,9 +82,7 @@ function questionsOf({ valves, loops, fingerings }: Design): readonly Question[]
   const gates = loops.map((loop) => gateBits(valveIds, loop))
   const given = fingerings === undefined || fingerings === 'all' ? [] : fingerings
   const listed = new Map(fingeringsOf(valves, given).map((each) => [each.down, each]))
-  const named = [...new Set(gates.flatMap((gate) => ownFingerings(gate, gates)))].map(
-    (down) => listed.get(down) ?? namedFingering(valves, down),
-  )
+  const named = ownFingerings(gates).map((down) => listed.get(down) ?? namedFingering(valves, down))
   const inOrder = named.sort((a, b) => a.pressed.length - b.pressed.length || a.down - b.down)
   const switched = (from: number, to: number): readonly number[] =>
     gates.flatMap((gate, i) => (liesInRoute(gate, to) && !liesInRoute(gate, from) ? [i] : []))
@@ -96,16 +94,19 @@ function questionsOf({ valves, loops, fingerings }: Design): readonly Question[]
 }
 
 /**
- * A gate's own fingerings, as sets of bits: the valves that it needs down, and these with one more that takes out
+ * The gates' own fingerings, as sets of bits: the valves that a loop needs down, and these with one more that takes out
  * another loop of the same valves; for a loop of the open route each valve that takes it out.
  */
-function ownFingerings(gate: GateBits, gates: readonly GateBits[]): readonly number[] {
-  if (gate.pressed === 0) return bitsIn(gate.released)
-  const besides = gates.filter(({ pressed }) => pressed === gate.pressed)
-  return [
-    gate.pressed,
-    ...besides.flatMap(({ released }) => bitsIn(released)).map((bit) => gate.pressed | bit),
-  ]
+function ownFingerings(gates: readonly GateBits[]): readonly number[] {
+  const takenOutBy = new Map<number, number>()
+  for (const { pressed, released } of gates) {
+    takenOutBy.set(pressed, (takenOutBy.get(pressed) ?? 0) | released)
+  }
+  const all = [...takenOutBy].flatMap(([pressed, released]) => [
+    ...(pressed === 0 ? [] : [pressed]),
+    ...bitsIn(released).map((bit) => pressed | bit),
+  ])
+  return [...new Set(all)]
 }
 
 function bitsIn(bits: number): readonly number[] {
