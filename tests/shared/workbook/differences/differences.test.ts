@@ -50,6 +50,8 @@ describe('any two versions', () => {
   it('are told in whole words and never as a figure that is none', () => {
     fc.assert(
       fc.property(anyWorkbook, anyWorkbook, (one, other) => {
+        // Whoever names a design “NaN” reads it, too.
+        fc.pre(!/undefined|NaN|\[object/.test(JSON.stringify([one, other])))
         for (const { place, before, after } of differences(one, other)) {
           expect(place).not.toBe('')
           expect(before === null && after === null).toBe(false)
