@@ -1,7 +1,9 @@
 import { signedCents } from '#shared/quantity/figures.ts'
 import { markerPath } from '../look/SeriesMark.tsx'
 import { seriesLook } from '../look/seriesLook.ts'
-import { svgElement as element, escaped } from '../picture/svgElement.ts'
+import { dashed, pictureKey, seriesSample } from '../picture/pictureKey.ts'
+import { svgDocument, titlePx } from '../picture/svgDocument.ts'
+import { svgElement as element, escaped, pathFigure, svgWords } from '../picture/svgElement.ts'
 import { curvesWords } from '../words/curves.ts'
 import { fitted, labelLinePx, linesOf, narrowestChartPx } from './categoryLabels.ts'
 import { type ChartModel, type ChartSeries, centsRange } from './chartModel.ts'
@@ -11,8 +13,6 @@ import type { Inks } from './inkOfTheme.ts'
 /** Room at the left for the figures of the scale, at the right, and for the plot itself, px. */
 const leftPx = 58
 const rightPx = 14
-const titlePx = 30
-const keyLinePx = 20
 const unitPx = 24
 
 /** Size of a chart's picture, px; it becomes wider where its labels need the room. */
@@ -38,16 +38,14 @@ interface Frame {
 export function chartSvg(model: ChartModel, inks: Inks, size: ChartSize): string {
   const widthPx = Math.max(size.widthPx, narrowestChartPx(model.categories))
   const labels = fitted(model.categories, widthPx)
-  const key = keyOf(model.series, inks, widthPx)
+  const entries = model.series.map(({ name, series }) => ({ name, sample: seriesSample(series, inks) }))
+  const key = pictureKey(entries, inks, { widthPx, topPx: titlePx })
   const topPx = titlePx + key.heightPx + unitPx
   const frame = frameOf(model, widthPx, topPx, size)
   const heightPx = frame.bottomPx + 14 + labelLinePx * linesOf(labels)
   const parts = [
-    element('title', {}, escaped(model.title)),
-    element('rect', { width: widthPx, height: heightPx, fill: inks.paper }),
-    words(model.title, { x: 4, y: 19, 'font-size': 15, 'font-weight': 600, fill: inks.ink }),
     key.text,
-    words(curvesWords.axis, { x: 4, y: topPx - 10, fill: inks.soft }),
+    svgWords(curvesWords.axis, { x: 4, y: topPx - 10, fill: inks.soft }),
     bandOf(model, frame, inks),
     scaleOf(frame, inks),
     doubtOf(model, frame, inks),
@@ -55,9 +53,7 @@ export function chartSvg(model: ChartModel, inks: Inks, size: ChartSize): string
     ...model.series.map((series, order) => markersOf(series, model.series.length - 1 - order, frame, inks)),
     labelsOf(labels, frame, inks),
   ]
-  const space = { xmlns: 'http://www.w3.org/2000/svg', width: widthPx, height: heightPx }
-  const face = { viewBox: `0 0 ${widthPx} ${heightPx}`, 'font-family': inks.font, 'font-size': 13 }
-  return `${element('svg', { ...space, ...face }, `\n${parts.filter((part) => part !== '').join('\n')}\n`)}\n`
+  return svgDocument(model.title, inks, { widthPx, heightPx }, parts)
 }
 
 function frameOf(
@@ -77,51 +73,6 @@ function frameOf(
   }
 }
 
-function words(text: string, attributes: Readonly<Record<string, string | number>>): string {
-  return element('text', attributes, escaped(text))
-}
-
-/** Room that a letter of the key takes at most, px. */
-const keyLetterPx = 7.4
-
-/** Which line is which design's: a sample and the name, as many in a row as there is room for. */
-function keyOf(
-  series: readonly ChartSeries[],
-  inks: Inks,
-  widthPx: number,
-): { readonly text: string; readonly heightPx: number } {
-  let [x, line] = [4, 0]
-  const most = Math.floor((widthPx - 54) / keyLetterPx)
-  const entries = series.map(({ name: whole, series: place }) => {
-    const name = whole.length > most ? `${whole.slice(0, most - 1)}…` : whole
-    const roomPx = 46 + keyLetterPx * name.length
-    if (x > 4 && x + roomPx > widthPx) [x, line] = [4, line + 1]
-    const at = { x, y: titlePx + 10 + line * keyLinePx }
-    x += roomPx + 18
-    return sampleOf(place, name, at, inks)
-  })
-  return { text: entries.join('\n'), heightPx: series.length === 0 ? 0 : (line + 1) * keyLinePx }
-}
-
-function sampleOf(
-  series: number,
-  name: string,
-  { x, y }: { readonly x: number; readonly y: number },
-  inks: Inks,
-): string {
-  const { dash, marker } = seriesLook(series)
-  const stroke = { stroke: inks.ofSeries(series), 'stroke-width': 2 }
-  return [
-    element('path', { d: `M${x} ${y}h36`, ...stroke, ...dashed(dash) }),
-    element('path', { d: markerPath(marker, x + 18, y, 4), ...stroke, fill: inks.paper }),
-    words(name, { x: x + 44, y: y + 4.5, fill: inks.ink }),
-  ].join('')
-}
-
-function dashed(dash: readonly number[]): Readonly<Record<string, string>> {
-  return dash.length === 0 ? {} : { 'stroke-dasharray': dash.join(' ') }
-}
-
 function bandOf({ bandCents }: ChartModel, { widthPx, y }: Frame, inks: Inks): string {
   const height = y(-bandCents) - y(bandCents)
   const place = { x: leftPx, y: y(bandCents), width: widthPx - leftPx - rightPx, height }
@@ -138,7 +89,7 @@ function scaleOf({ range, topPx, bottomPx, widthPx, y }: Frame, inks: Inks): str
     const stroke = cents === 0 ? { stroke: inks.ink, 'stroke-width': 1.4 } : { stroke: inks.hair }
     const figure = { x: leftPx - 8, y: y(cents) + 4.5, 'text-anchor': 'end', fill: inks.soft }
     const line = element('line', { x1: leftPx, x2: right, y1: y(cents), y2: y(cents), ...stroke })
-    return line + words(signedCents(cents, whole ? 0 : 1), figure)
+    return line + svgWords(signedCents(cents, whole ? 0 : 1), figure)
   })
   return lines.join('\n')
 }
@@ -156,11 +107,11 @@ function doubtOf({ doubt }: ChartModel, { x, y }: Frame, inks: Inks): string {
   })
   if (places.length === 0) return ''
   const colour = inks.ofSeries(doubt.series)
-  const upper = places.map((place) => `${figure(place.x)} ${figure(place.high)}`)
-  const lower = places.toReversed().map((place) => `${figure(place.x)} ${figure(place.low)}`)
+  const upper = places.map((place) => `${pathFigure(place.x)} ${pathFigure(place.high)}`)
+  const lower = places.toReversed().map((place) => `${pathFigure(place.x)} ${pathFigure(place.low)}`)
   const caps = places.map(({ x: at, low, high }) => {
-    const cap = `M${figure(at - capPx)} ${figure(low)}h${2 * capPx}M${figure(at - capPx)} ${figure(high)}h${2 * capPx}`
-    return `M${figure(at)} ${figure(low)}V${figure(high)}${cap}`
+    const cap = `M${pathFigure(at - capPx)} ${pathFigure(low)}h${2 * capPx}M${pathFigure(at - capPx)} ${pathFigure(high)}h${2 * capPx}`
+    return `M${pathFigure(at)} ${pathFigure(low)}V${pathFigure(high)}${cap}`
   })
   return [
     element('path', { d: `M${[...upper, ...lower].join('L')}Z`, fill: colour, 'fill-opacity': 0.16 }),
@@ -176,7 +127,7 @@ function lineOf({ name, series, values }: ChartSeries, { x, y }: Frame, inks: In
       pen = 'M'
       return ''
     }
-    const part = `${pen}${figure(x(i))} ${figure(y(cents))}`
+    const part = `${pen}${pathFigure(x(i))} ${pathFigure(y(cents))}`
     pen = 'L'
     return part
   })
@@ -201,7 +152,7 @@ function markersOf(
   const markers = values.map((cents, i) => {
     if (cents === null) return ''
     const said = element('title', {}, escaped(`${notes[i] ?? ''} ${signedCents(cents)}`.trim()))
-    const place = { transform: `translate(${figure(x(i))} ${figure(y(cents))})` }
+    const place = { transform: `translate(${pathFigure(x(i))} ${pathFigure(y(cents))})` }
     return element('path', { d: markerPath(marker, 0, 0, radius), ...place }, said)
   })
   const look = { fill: inks.paper, stroke: inks.ofSeries(series), 'stroke-width': 2 }
@@ -210,12 +161,7 @@ function markersOf(
 
 function labelsOf(labels: readonly string[], { x, bottomPx }: Frame, inks: Inks): string {
   const lines = labels.flatMap((label, i) =>
-    label.split('\n').map((part, line) => words(part, { x: x(i), y: bottomPx + 18 + labelLinePx * line })),
+    label.split('\n').map((part, line) => svgWords(part, { x: x(i), y: bottomPx + 18 + labelLinePx * line })),
   )
   return element('g', { fill: inks.ink, 'text-anchor': 'middle' }, lines.join(''))
-}
-
-function figure(px: number): string {
-  if (!Number.isFinite(px)) throw new RangeError(`A picture cannot hold ${px}`)
-  return String(Math.round(px * 1000) / 1000 + 0)
 }

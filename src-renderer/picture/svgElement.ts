@@ -25,6 +25,17 @@ export function svgElement(name: string, attributes: Attributes, inside = ''): s
   return `<${name}${said.join('')}${inside === '' ? '/>' : `>${inside}</${name}>`}`
 }
 
+/** Words of an SVG document. */
+export function svgWords(text: string, attributes: Attributes): string {
+  return svgElement('text', attributes, escaped(text))
+}
+
+/** A number of a path or a transform, to a thousandth. */
+export function pathFigure(px: number): string {
+  if (!Number.isFinite(px)) throw new RangeError(`A picture cannot hold ${px}`)
+  return String(Math.round(px * 1000) / 1000 + 0)
+}
+
 function written(value: string | number): string {
   if (typeof value === 'string') return value
   if (!Number.isFinite(value)) throw new RangeError(`A picture cannot hold ${value}`)
