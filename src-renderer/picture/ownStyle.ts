@@ -44,10 +44,9 @@ export function takeStyle(original: Element, copy: Element, around: Values = inh
   const style = getComputedStyle(original)
   for (const { name } of [...copy.attributes]) if (ofThePage.test(name)) copy.removeAttribute(name)
   const values: Record<string, string> = {}
-  for (const name of Object.keys(inherited)) {
-    values[name] = style.getPropertyValue(name)
-    write(copy, name, values[name], around[name] ?? '')
-  }
+  for (const name of Object.keys(inherited)) values[name] = style.getPropertyValue(name)
+  for (const name of ['fill', 'stroke']) partAlpha(values, name)
+  for (const [name, value] of Object.entries(values)) write(copy, name, value, around[name] ?? '')
   for (const [name, initial] of Object.entries(own)) write(copy, name, style.getPropertyValue(name), initial)
   const copies = [...copy.children]
   for (const [i, child] of [...original.children].entries()) {
@@ -55,6 +54,15 @@ export function takeStyle(original: Element, copy: Element, around: Values = inh
     if (getComputedStyle(child).display === 'none' && !isDefinition(child)) twin.remove()
     else takeStyle(child, twin, values)
   }
+}
+
+/** Makes of a colour that is seen through a plain one with an opacity: not every program knows one of four numbers. */
+function partAlpha(values: Record<string, string>, name: string): void {
+  const [, plain, alpha] = /^rgba\((.+), ([\d.]+)\)$/.exec(values[name] ?? '') ?? []
+  if (plain === undefined) return
+  const opacity = Number(values[`${name}-opacity`]) * Number(alpha)
+  values[name] = opacity === 0 ? 'none' : `rgb(${plain})`
+  if (opacity > 0) values[`${name}-opacity`] = String(opacity)
 }
 
 /** A gradient or a title is never shown itself, and yet is needed. */
