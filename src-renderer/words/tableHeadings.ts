@@ -108,3 +108,47 @@ export const titles = {
   cuts: (of: string) => `Cut list of ${of}`,
   onePiece: 'Loops from one piece',
 } as const
+
+/** Headings of the tables of a bore. */
+export const boreHeadings = {
+  fingering: 'fingering',
+  mode: 'mode',
+  lengthModel: 'length model',
+  boreOfMode: (mode: number) => `bore, mode ${mode}`,
+  differenceOfMode: (mode: number) => `bore less length model, mode ${mode}`,
+  frequency: 'frequency',
+  height: 'height',
+  width: 'width at half power',
+  equivalentFundamental: 'equivalent fundamental',
+  suitsBest: 'fundamental that suits best',
+  againstBest: 'against the one that suits best',
+  groupLength: 'group length',
+  oneMoreMillimetre: 'one more mm of tube',
+  settlesAt: 'settles at',
+  peak: 'peak',
+  abovePeak: 'above its peak',
+  againstOpen: 'against the open route’s',
+  number: 'number',
+  kind: 'kind',
+  name: 'name',
+  length: 'length',
+  diameter: 'diameter',
+  atEnd: 'diameter at its end',
+  volume: 'volume',
+  flare: 'flare',
+  points: 'points',
+} as const
+
+/** Titles of the tables and pictures of a bore, which are their files' names too. */
+export const boreTitles = {
+  drawing: (of: string) => `Bore of ${of}`,
+  models: (of: string) => `Length model and bore of ${of}`,
+  magnitude: (of: string) => `Input impedance of ${of}`,
+  phase: (of: string) => `Phase of the input impedance of ${of}`,
+  peaks: (of: string) => `Peaks of the input impedance of ${of}`,
+  fundamental: (of: string) => `Equivalent fundamentals of ${of}`,
+  groupLength: (of: string) => `Group lengths of ${of}`,
+  sum: (of: string) => `Weighted sum of Re Z of ${of}`,
+  pitches: (of: string) => `Where notes settle by the weighted sum of ${of}`,
+  sections: (of: string) => `Sections of the bore of ${of}`,
+} as const
