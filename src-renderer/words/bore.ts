@@ -184,6 +184,7 @@ export const boreWords = {
   differMost: (fingering: string, mode: number, cents: string) =>
     `They differ most at ${fingering}, mode ${mode}: the bore lies ${cents} cents from what the length model says.`,
 
+  hertz: 'Hz',
   magnitudeAxis: '|Z|, MPa·s/m³',
   phaseAxis: 'phase of Z, degrees',
   impedanceUnit: 'MPa·s/m³',

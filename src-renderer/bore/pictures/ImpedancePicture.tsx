@@ -7,7 +7,7 @@ import { useBoreView } from '../boreStore.ts'
 import type { ShownFingering } from '../useBore.ts'
 import { FingeringColumns } from './FingeringColumns.tsx'
 import { LinePlotView } from './LinePlotView.tsx'
-import { type PlotModel, valueAt } from './linePlot.ts'
+import { type PlotModel, valueAt } from './plotModel.ts'
 import { useHeldRange } from './useHeldRange.ts'
 
 interface ImpedancePictureProps {

@@ -4,7 +4,8 @@ import { useTheme } from '../../look/useTheme.ts'
 import 'uplot/dist/uPlot.min.css'
 import { boreWords } from '../../words/bore.ts'
 import { useWidth } from '../useWidth.ts'
-import { type LinePlot, mountLinePlot, type PlotModel } from './linePlot.ts'
+import { type LinePlot, mountLinePlot } from './linePlot.ts'
+import type { PlotModel } from './plotModel.ts'
 
 interface LinePlotViewProps {
   readonly model: PlotModel

@@ -15,7 +15,7 @@ import { useNoticed, Working } from '../BoreStatus.tsx'
 import { useBoreView } from '../boreStore.ts'
 import type { BoreOnShow, ShownFingering } from '../useBore.ts'
 import { LinePlotView } from './LinePlotView.tsx'
-import { type PlotModel, valueAt } from './linePlot.ts'
+import { type PlotModel, valueAt } from './plotModel.ts'
 import { Scrolling } from './Scrolling.tsx'
 import { useHeldRange } from './useHeldRange.ts'
 
