@@ -1,11 +1,14 @@
 import { type ReactNode, useRef } from 'react'
 import { keepExport } from '../bench/sheet/keepExport.ts'
+import type { Inks } from '../curves/inkOfTheme.ts'
 import '../look/out.css'
 import { useFile } from '../state/fileActions.ts'
 import { pictureWords as words } from '../words/picture.ts'
 import { withFaces } from './faces.ts'
+import type { KeyEntry } from './pictureKey.ts'
 import { pngOf } from './pixels.ts'
 import { selfContained } from './selfContained.ts'
+import { underTitle } from './underTitle.ts'
 
 interface PictureOutProps {
   /** Name of the file, without its ending. */
@@ -14,6 +17,8 @@ interface PictureOutProps {
   readonly title?: string
   /** The picture as an SVG document, where it is not an `<svg>` of the page. */
   readonly svg?: () => string
+  /** Names and samples of a key that stands beside the picture: they are drawn above it with the title. */
+  readonly keyOf?: (inks: Inks) => readonly KeyEntry[]
   readonly children: ReactNode
 }
 
@@ -22,12 +27,14 @@ interface PictureOutProps {
  *
  *     <PictureOut name="Resonances" title="Input impedance of the bass in F"><svg …/></PictureOut>
  */
-export function PictureOut({ name, title, svg, children }: PictureOutProps): ReactNode {
+export function PictureOut({ name, title, svg, keyOf, children }: PictureOutProps): ReactNode {
   const place = useRef<HTMLDivElement>(null)
   const document = (): Promise<string> | null => {
     const picture = svg === undefined ? largestPicture(place.current) : null
     if (svg !== undefined) return withFaces(svg())
-    return picture === null ? null : withFaces(selfContained(picture, title ?? ownTitle(picture) ?? name))
+    if (picture === null) return null
+    const called = title ?? ownTitle(picture) ?? name
+    return withFaces(keyOf ? underTitle(picture, called, keyOf) : selfContained(picture, called))
   }
   const keepSvg = async (): Promise<void> => {
     const content = await document()

@@ -3,11 +3,16 @@ import { markerPath } from '../look/SeriesMark.tsx'
 import { seriesLook } from '../look/seriesLook.ts'
 import { svgElement as element, pathFigure, svgWords } from './svgElement.ts'
 
-/** Something that a picture explains: its name and a sample 36 px wide, drawn rightwards from a point. */
+/** Something that a picture explains: its name and a sample, drawn rightwards from a point. */
 export interface KeyEntry {
   readonly name: string
   readonly sample: (x: number, y: number) => string
+  /** Width of the sample, px; 36 when absent. */
+  readonly samplePx?: number
 }
+
+/** Width of a sample unless it says otherwise, px. */
+const usualSamplePx = 36
 
 /** Height of a line of the key, px. */
 const linePx = 20
@@ -22,13 +27,13 @@ export function pictureKey(
   { widthPx, topPx }: { readonly widthPx: number; readonly topPx: number },
 ): { readonly text: string; readonly heightPx: number } {
   let [x, line] = [4, 0]
-  const most = Math.floor((widthPx - 54) / letterPx)
-  const texts = entries.map(({ name: whole, sample }) => {
+  const texts = entries.map(({ name: whole, sample, samplePx = usualSamplePx }) => {
+    const most = Math.floor((widthPx - 18 - samplePx) / letterPx)
     const name = whole.length > most ? `${whole.slice(0, most - 1)}…` : whole
-    const roomPx = 46 + letterPx * name.length
+    const roomPx = 10 + samplePx + letterPx * name.length
     if (x > 4 && x + roomPx > widthPx) [x, line] = [4, line + 1]
     const y = topPx + 10 + line * linePx
-    const text = sample(x, y) + svgWords(name, { x: x + 44, y: y + 4.5, fill: inks.ink })
+    const text = sample(x, y) + svgWords(name, { x: x + samplePx + 8, y: y + 4.5, fill: inks.ink })
     x += roomPx + 18
     return text
   })
