@@ -5,10 +5,12 @@ import type { DesignSection } from '#shared/workbook/bore.ts'
 import { moveBoreJoint } from '#shared/workbook/commands/boreShapeCommands.ts'
 import { Segments } from '../fields/Choice.tsx'
 import { useLengthDrag } from '../fields/useLengthDrag.ts'
+import { PictureOut } from '../picture/PictureOut.tsx'
 import { useSettings } from '../state/settings.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
 import { boreWords } from '../words/bore.ts'
-import { BoreScaleBar } from './BoreScaleBar.tsx'
+import { boreTitles } from '../words/tableHeadings.ts'
+import { BoreScaleBar, scaleBarEntry } from './BoreScaleBar.tsx'
 import { useBoreView } from './boreStore.ts'
 import { type DrawnBore, drawnBore, type MovableJoint, movableJoints } from './drawingScale.ts'
 import { sectionName } from './sectionNames.ts'
@@ -16,11 +18,13 @@ import { useWidth } from './useWidth.ts'
 
 interface BoreDrawingProps {
   readonly designId: string
+  readonly designName: string
   readonly sections: readonly DesignSection[]
 }
 
 /** The bore in side view, with its joints to drag. */
-export const BoreDrawing = memo(function BoreDrawing({ designId, sections }: BoreDrawingProps): ReactNode {
+export const BoreDrawing = memo(function BoreDrawing(props: BoreDrawingProps): ReactNode {
+  const { designId, designName, sections } = props
   const [frame, width] = useWidth<HTMLDivElement>()
   const stretched = useBoreView((state) => state.stretched)
   const unit = useSettings((settings) => settings.unit)
@@ -31,35 +35,40 @@ export const BoreDrawing = memo(function BoreDrawing({ designId, sections }: Bor
   const length = lengthText(drawn?.jointsMm.at(-1) ?? 0, unit)
   return (
     <div className="boreDrawing" ref={frame}>
-      {drawn === null ? null : (
-        <div className="boreDrawn" style={{ height: drawn.heightPx }}>
-          <svg
-            width={width}
-            height={drawn.heightPx}
-            role="img"
-            aria-label={boreWords.drawingLabel(sections.length, length)}
-          >
-            <SectionAreas sections={sections} drawn={drawn} />
-            <Outline drawn={drawn} width={width} hasCup={sections[0]?.kind === 'cup'} />
-          </svg>
-          {movableJoints(sections, drawn).map((joint) => (
-            <Joint key={joint.index} designId={designId} sections={sections} drawn={drawn} joint={joint} />
-          ))}
+      <PictureOut
+        name={boreTitles.drawing(designName)}
+        keyOf={({ ink }) => (drawn === null ? [] : [scaleBarEntry({ drawn, unit }, ink)])}
+      >
+        {drawn === null ? null : (
+          <div className="boreDrawn" style={{ height: drawn.heightPx }}>
+            <svg
+              width={width}
+              height={drawn.heightPx}
+              role="img"
+              aria-label={boreWords.drawingLabel(sections.length, length)}
+            >
+              <SectionAreas sections={sections} drawn={drawn} />
+              <Outline drawn={drawn} width={width} hasCup={sections[0]?.kind === 'cup'} />
+            </svg>
+            {movableJoints(sections, drawn).map((joint) => (
+              <Joint key={joint.index} designId={designId} sections={sections} drawn={drawn} joint={joint} />
+            ))}
+          </div>
+        )}
+        <div className="boreDrawingFoot">
+          {drawn === null ? null : <BoreScaleBar drawn={drawn} unit={unit} />}
+          <Segments
+            label={boreWords.drawingScale}
+            labelHidden
+            value={stretched ? 'stretched' : 'true'}
+            options={[
+              { value: 'true', text: boreWords.trueScale },
+              { value: 'stretched', text: boreWords.stretched },
+            ]}
+            take={(value) => useBoreView.setState({ stretched: value === 'stretched' })}
+          />
         </div>
-      )}
-      <div className="boreDrawingFoot">
-        {drawn === null ? null : <BoreScaleBar drawn={drawn} unit={unit} />}
-        <Segments
-          label={boreWords.drawingScale}
-          labelHidden
-          value={stretched ? 'stretched' : 'true'}
-          options={[
-            { value: 'true', text: boreWords.trueScale },
-            { value: 'stretched', text: boreWords.stretched },
-          ]}
-          take={(value) => useBoreView.setState({ stretched: value === 'stretched' })}
-        />
-      </div>
+      </PictureOut>
     </div>
   )
 })

@@ -33,12 +33,12 @@ export function BorePage({ derived, bore }: BorePageProps): ReactNode {
   return (
     <>
       <BoreHead design={design} bore={bore} />
-      <BoreDrawing designId={design.id} sections={bore.sections} />
+      <BoreDrawing designId={design.id} designName={design.name} sections={bore.sections} />
       <BoreStatus bore={shownBore} again={() => setAgain((times) => times + 1)} />
       <div className="boreColumns">
-        <Pictures bore={shownBore} shown={shown} designId={design.id} />
+        <Pictures bore={shownBore} shown={shown} designId={design.id} designName={design.name} />
         <div className="boreEditor">
-          <SectionList designId={design.id} sections={bore.sections} />
+          <SectionList designId={design.id} designName={design.name} sections={bore.sections} />
           {shownBore.answer === null ? null : <Slices slicing={shownBore.answer.slicing} />}
           <FitFold design={design} bore={bore} input={shownBore.input} answer={shownBore.answer} />
         </div>

@@ -1,5 +1,7 @@
 import type { ReactNode } from 'react'
 import { lengthText } from '#shared/quantity/figures.ts'
+import type { KeyEntry } from '../picture/pictureKey.ts'
+import { svgElement } from '../picture/svgElement.ts'
 import { boreWords } from '../words/bore.ts'
 import type { DrawnBore } from './drawingScale.ts'
 
@@ -11,21 +13,41 @@ interface BoreScaleBarProps {
 const widestPx = 120
 
 /** A bar of a round length at the drawing's scale, and what of the drawing it holds for. */
-export function BoreScaleBar({ drawn: { pxPerMm, stretch }, unit }: BoreScaleBarProps): ReactNode {
+export function BoreScaleBar(props: BoreScaleBarProps): ReactNode {
+  const { px, text } = scaleBar(props)
+  return (
+    <p className="scaleBar">
+      <svg width={px + 2} height="8" aria-hidden="true">
+        <path d={barPath(1, 4, px)} />
+      </svg>
+      {text}
+    </p>
+  )
+}
+
+/** The same for a saved drawing. */
+export function scaleBarEntry(props: BoreScaleBarProps, ink: string): KeyEntry {
+  const { px, text } = scaleBar(props)
+  return {
+    name: text,
+    samplePx: px + 2,
+    sample: (x, y) => svgElement('path', { d: barPath(x + 1, y, px), fill: 'none', stroke: ink }),
+  }
+}
+
+function scaleBar({ drawn: { pxPerMm, stretch }, unit }: BoreScaleBarProps) {
   const stepMm = unit === 'mm' ? 1 : 25.4
   const most = widestPx / pxPerMm / stepMm
   const power = 10 ** Math.floor(Math.log10(Math.max(most, 1)))
   const units = [5, 2, 1].map((factor) => factor * power).find((each) => each <= most) ?? 1
-  const px = units * stepMm * pxPerMm
   const length = lengthText(units * stepMm, unit, 0)
-  return (
-    <p className="scaleBar">
-      <svg width={px + 2} height="8" aria-hidden="true">
-        <path d={`M1 1V7M1 4H${px + 1}M${px + 1} 1V7`} />
-      </svg>
-      {stretch === 1
-        ? `${boreWords.toScale}: ${boreWords.ofLength(length)}`
-        : `${boreWords.ofLengthAlong(length)}, ${boreWords.stretchedBy(stretch)}`}
-    </p>
-  )
+  const text =
+    stretch === 1
+      ? `${boreWords.toScale}: ${boreWords.ofLength(length)}`
+      : `${boreWords.ofLengthAlong(length)}, ${boreWords.stretchedBy(stretch)}`
+  return { px: units * stepMm * pxPerMm, text }
+}
+
+function barPath(x: number, y: number, px: number): string {
+  return `M${x} ${y - 3}V${y + 3}M${x} ${y}H${x + px}M${x + px} ${y - 3}V${y + 3}`
 }

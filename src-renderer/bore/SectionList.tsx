@@ -8,18 +8,23 @@ import { tryRun } from '../fields/refusal.ts'
 import { Fold } from '../lengths/Fold.tsx'
 import { useSettings } from '../state/settings.ts'
 import { run } from '../state/workbookStore.ts'
+import { sectionsTable } from '../tables/boreTables.ts'
+import { TableOut } from '../tables/TableOut.tsx'
 import { boreWords } from '../words/bore.ts'
+import { boreTitles } from '../words/tableHeadings.ts'
 import { addedKinds, newSection } from './newSection.ts'
 import { ReplaceByProfile } from './ReplaceByProfile.tsx'
 import { SectionRow } from './SectionRow.tsx'
 
 interface SectionListProps {
   readonly designId: string
+  readonly designName: string
   readonly sections: readonly DesignSection[]
 }
 
 /** The bore's sections from the lips to the bell, each with its dimensions. */
-export const SectionList = memo(function SectionList({ designId, sections }: SectionListProps): ReactNode {
+export const SectionList = memo(function SectionList(props: SectionListProps): ReactNode {
+  const { designId, designName, sections } = props
   const unit = useSettings((settings) => settings.unit)
   const [message, setMessage] = useState<string | null>(null)
   return (
@@ -63,7 +68,13 @@ export const SectionList = memo(function SectionList({ designId, sections }: Sec
           {message}
         </p>
       )}
-      <p className="soft">{boreWords.total(lengthText(boreLengthMm(sections), unit))}</p>
+      <div className="sectionsFoot">
+        <p className="soft">{boreWords.total(lengthText(boreLengthMm(sections), unit))}</p>
+        <TableOut
+          name={boreTitles.sections(designName)}
+          table={() => sectionsTable(designName, sections, unit)}
+        />
+      </div>
       <p className="rowButtons">
         <Actions
           label={boreWords.addSection}

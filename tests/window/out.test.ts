@@ -17,6 +17,7 @@ import {
   paperAsPdf,
   printing,
   saved,
+  withoutFaces,
 } from './outWindow.ts'
 import { canReadPdf, pageCount, pdfWords } from './pdf.ts'
 import { choose, dropFile, field, figure, goTo, openExample, startFrom, type } from './steps.ts'
@@ -52,12 +53,6 @@ function parsed(page: Page, svg: string) {
       text,
     }
   }, withoutFaces(svg))
-}
-
-/** The page's content policy would refuse the faces of a document that it parses; the file opened alone has no such. */
-function withoutFaces(svg: string): string {
-  expect(svg).toContain('<style>@font-face')
-  return svg.replace(/<style>[^<]*<\/style>/, '')
 }
 
 describe('What leaves the program', () => {

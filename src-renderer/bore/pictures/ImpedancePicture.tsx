@@ -1,7 +1,10 @@
 import { memo, type ReactNode, useMemo, useState } from 'react'
 import { plainFigure } from '#shared/quantity/figures.ts'
 import { Segments } from '../../fields/Choice.tsx'
+import { peaksTable } from '../../tables/boreTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
 import { boreWords } from '../../words/bore.ts'
+import { boreTitles } from '../../words/tableHeadings.ts'
 import type { BoreAnswer } from '../../worker/boreAnswer.ts'
 import { useBoreView } from '../boreStore.ts'
 import type { ShownFingering } from '../useBore.ts'
@@ -11,12 +14,14 @@ import { type PlotModel, valueAt } from './plotModel.ts'
 import { useHeldRange } from './useHeldRange.ts'
 
 interface ImpedancePictureProps {
+  readonly designName: string
   readonly answer: BoreAnswer
   readonly shown: readonly ShownFingering[]
 }
 
 /** Magnitude and phase of the input impedance, fingerings laid over each other, peaks marked by their mode. */
 export const ImpedancePicture = memo(function ImpedancePicture({
+  designName,
   answer,
   shown,
 }: ImpedancePictureProps): ReactNode {
@@ -38,6 +43,7 @@ export const ImpedancePicture = memo(function ImpedancePicture({
     <>
       <LinePlotView
         model={magnitude}
+        title={boreTitles.magnitude(designName)}
         height={250}
         label={boreWords.magnitudeLabel}
         pointedHz={pointedHz}
@@ -45,6 +51,7 @@ export const ImpedancePicture = memo(function ImpedancePicture({
       />
       <LinePlotView
         model={phase}
+        title={boreTitles.phase(designName)}
         height={150}
         label={boreWords.phaseLabel}
         pointedHz={pointedHz}
@@ -105,7 +112,11 @@ function readout(magnitude: PlotModel, phase: PlotModel, hz: number): string {
 }
 
 /** The peaks of the fingerings laid over each other. */
-export const PeaksTable = memo(function PeaksTable({ answer, shown }: ImpedancePictureProps): ReactNode {
+export const PeaksTable = memo(function PeaksTable({
+  designName,
+  answer,
+  shown,
+}: ImpedancePictureProps): ReactNode {
   const figure = useBoreView((state) => state.peakFigure)
   return (
     <>
@@ -118,6 +129,10 @@ export const PeaksTable = memo(function PeaksTable({ answer, shown }: ImpedanceP
           { value: 'width', text: boreWords.peakFigures.width },
         ]}
         take={(peakFigure) => useBoreView.setState({ peakFigure })}
+      />
+      <TableOut
+        name={boreTitles.peaks(designName)}
+        table={() => peaksTable(designName, answer.modes, shown)}
       />
       <FingeringColumns
         caption={boreWords.peaksCaption(boreWords.peakFigures[figure])}

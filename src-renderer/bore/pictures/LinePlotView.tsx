@@ -1,22 +1,34 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react'
 import { inksAt } from '../../curves/inkOfTheme.ts'
 import { useTheme } from '../../look/useTheme.ts'
+import { onLightPaper } from '../../picture/lightPaper.ts'
+import { PictureOut } from '../../picture/PictureOut.tsx'
 import 'uplot/dist/uPlot.min.css'
 import { boreWords } from '../../words/bore.ts'
 import { useWidth } from '../useWidth.ts'
 import { type LinePlot, mountLinePlot } from './linePlot.ts'
+import { linePlotSvg } from './linePlotSvg.ts'
 import type { PlotModel } from './plotModel.ts'
 
 interface LinePlotViewProps {
   readonly model: PlotModel
+  /** Of the picture when it is saved. */
+  readonly title: string
   readonly height: number
   readonly label: string
   readonly pointedHz: number | null
   readonly point: (hz: number | null) => void
 }
 
+/** Least width of a saved picture, px. */
+const leastPicturePx = 720
+
+/** Room that the figures along the axis take of a plot's height, px. */
+const figuresPx = 54
+
 /** A plot over frequency with its size, theme, pointer and keyboard. */
-export function LinePlotView({ model, height, label, pointedHz, point }: LinePlotViewProps): ReactNode {
+export function LinePlotView(props: LinePlotViewProps): ReactNode {
+  const { model, title, height, label, pointedHz, point } = props
   const [frame, width] = useWidth<HTMLDivElement>()
   const host = useRef<HTMLDivElement>(null)
   const plot = useRef<LinePlot>(null)
@@ -45,24 +57,30 @@ export function LinePlotView({ model, height, label, pointedHz, point }: LinePlo
     event.preventDefault()
     point(to)
   }
+  const drawn = (): string => {
+    const size = { title, widthPx: Math.max(width, leastPicturePx), plotPx: height - figuresPx }
+    return onLightPaper(() => linePlotSvg(model, inksAt(host.current ?? document.body), size))
+  }
   return (
-    <div className="boreChart" ref={frame} style={{ height }}>
-      {/* biome-ignore lint/a11y/useSemanticElements: a chart is no fieldset */}
-      <div
-        className="linePlot"
-        ref={host}
-        role="group"
-        aria-roledescription={boreWords.chart}
-        aria-label={label}
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: its peaks are read with the keyboard
-        tabIndex={0}
-        style={{ height }}
-        onKeyDown={key}
-        onBlur={() => point(null)}
-        onPointerMove={(event) => point(plot.current?.hzAt(event.clientX) ?? null)}
-        onPointerLeave={() => point(null)}
-      />
-    </div>
+    <PictureOut name={title} svg={drawn}>
+      <div className="boreChart" ref={frame} style={{ height }}>
+        {/* biome-ignore lint/a11y/useSemanticElements: a chart is no fieldset */}
+        <div
+          className="linePlot"
+          ref={host}
+          role="group"
+          aria-roledescription={boreWords.chart}
+          aria-label={label}
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: its peaks are read with the keyboard
+          tabIndex={0}
+          style={{ height }}
+          onKeyDown={key}
+          onBlur={() => point(null)}
+          onPointerMove={(event) => point(plot.current?.hzAt(event.clientX) ?? null)}
+          onPointerLeave={() => point(null)}
+        />
+      </div>
+    </PictureOut>
   )
 }
 

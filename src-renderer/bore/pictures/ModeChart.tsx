@@ -2,6 +2,8 @@ import type { ReactNode } from 'react'
 import { plainFigure } from '#shared/quantity/figures.ts'
 import { markerPath } from '../../look/SeriesMark.tsx'
 import { seriesLook } from '../../look/seriesLook.ts'
+import { PictureOut } from '../../picture/PictureOut.tsx'
+import { seriesSample } from '../../picture/pictureKey.ts'
 import { boreWords } from '../../words/bore.ts'
 import { useWidth } from '../useWidth.ts'
 import { isFilled } from './filledMarks.ts'
@@ -17,6 +19,8 @@ export interface ModeLine {
 
 interface ModeChartProps {
   readonly label: string
+  /** Of the picture when it is saved. */
+  readonly title: string
   readonly axisName: string
   readonly lines: readonly ModeLine[]
   readonly firstMode: number
@@ -32,10 +36,18 @@ const size = { height: 300, left: 56, right: 10, top: 28, bottom: 40 }
 /** Values by mode: a line for each fingering, told apart by colour, dash and marker. */
 export function ModeChart(props: ModeChartProps): ReactNode {
   const [frame, width] = useWidth<HTMLDivElement>()
+  const { title, lines } = props
   return (
-    <div className="boreChart" ref={frame} style={{ height: size.height }}>
-      {width === 0 ? null : <ModeSvg {...props} width={width} />}
-    </div>
+    <PictureOut
+      name={title}
+      keyOf={(inks) =>
+        lines.map(({ key, series }) => ({ name: key, sample: seriesSample(series, inks, isFilled(series)) }))
+      }
+    >
+      <div className="boreChart" ref={frame} style={{ height: size.height }}>
+        {width === 0 ? null : <ModeSvg {...props} width={width} />}
+      </div>
+    </PictureOut>
   )
 }
 

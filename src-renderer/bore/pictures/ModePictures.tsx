@@ -3,7 +3,10 @@ import type { FingeredMode } from '#shared/bore/fingeringModes.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { lengthFigure } from '../../fields/LengthField.tsx'
 import { useSettings } from '../../state/settings.ts'
+import { fundamentalTable, groupLengthTable } from '../../tables/boreTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
 import { boreWords } from '../../words/bore.ts'
+import { boreTitles } from '../../words/tableHeadings.ts'
 import type { BoreAnswer } from '../../worker/boreAnswer.ts'
 import { useBoreView } from '../boreStore.ts'
 import type { ShownFingering } from '../useBore.ts'
@@ -11,12 +14,14 @@ import { FingeringColumns } from './FingeringColumns.tsx'
 import { ModeChart, type ModeLine } from './ModeChart.tsx'
 
 interface ModePictureProps {
+  readonly designName: string
   readonly answer: BoreAnswer
   readonly shown: readonly ShownFingering[]
 }
 
 /** Equivalent fundamental of each mode, cents against the one that suits all of them best. */
 export const FundamentalPicture = memo(function FundamentalPicture({
+  designName,
   answer,
   shown,
 }: ModePictureProps): ReactNode {
@@ -25,6 +30,7 @@ export const FundamentalPicture = memo(function FundamentalPicture({
   return (
     <ModeChart
       label={boreWords.fundamentalLabel}
+      title={boreTitles.fundamental(designName)}
       axisName={boreWords.fundamentalAxis}
       lines={lines}
       firstMode={firstMode}
@@ -37,11 +43,16 @@ export const FundamentalPicture = memo(function FundamentalPicture({
 
 /** The equivalent fundamentals as figures. */
 export const FundamentalTable = memo(function FundamentalTable({
+  designName,
   answer,
   shown,
 }: ModePictureProps): ReactNode {
   return (
     <>
+      <TableOut
+        name={boreTitles.fundamental(designName)}
+        table={() => fundamentalTable(designName, answer.modes, shown)}
+      />
       <FingeringColumns
         caption={boreWords.fundamentalAxis}
         modes={answer.modes}
@@ -62,6 +73,7 @@ export const FundamentalTable = memo(function FundamentalTable({
 
 /** Group length of each mode: the tube that it answers a millimetre with. */
 export const GroupLengthPicture = memo(function GroupLengthPicture({
+  designName,
   answer,
   shown,
 }: ModePictureProps): ReactNode {
@@ -72,6 +84,7 @@ export const GroupLengthPicture = memo(function GroupLengthPicture({
   return (
     <ModeChart
       label={boreWords.groupLabel}
+      title={boreTitles.groupLength(designName)}
       axisName={boreWords.groupAxis(unit)}
       lines={lines}
       firstMode={firstMode}
@@ -84,12 +97,17 @@ export const GroupLengthPicture = memo(function GroupLengthPicture({
 
 /** Group lengths as figures, and what one more millimetre does. */
 export const GroupLengthTable = memo(function GroupLengthTable({
+  designName,
   answer,
   shown,
 }: ModePictureProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   return (
     <>
+      <TableOut
+        name={boreTitles.groupLength(designName)}
+        table={() => groupLengthTable(designName, answer.modes, shown, unit)}
+      />
       <FingeringColumns
         caption={boreWords.groupCaption(unit)}
         modes={answer.modes}

@@ -18,6 +18,7 @@ import {
 import { SumPicture } from './SumPicture.tsx'
 
 interface PicturesProps {
+  readonly designName: string
   readonly bore: BoreOnShow
   readonly shown: readonly ShownFingering[]
   readonly designId: string
@@ -26,7 +27,7 @@ interface PicturesProps {
 const order: readonly BorePicture[] = ['models', 'impedance', 'fundamental', 'groupLength', 'sum']
 
 /** What the bore's resonances say, one picture at a time, with its table behind it. */
-export function Pictures({ bore, shown, designId }: PicturesProps): ReactNode {
+export function Pictures({ bore, shown, designId, designName }: PicturesProps): ReactNode {
   const { picture, showTable, against } = useBoreView()
   return (
     <div className="borePictures">
@@ -68,29 +69,30 @@ export function Pictures({ bore, shown, designId }: PicturesProps): ReactNode {
       {bore.leftOut === 0 ? null : (
         <p className="soft">{boreWords.leftOut(bore.listed.length, bore.leftOut)}</p>
       )}
-      <ChosenPicture bore={bore} shown={shown} designId={designId} />
+      <ChosenPicture bore={bore} shown={shown} designId={designId} designName={designName} />
       <p className="soft explains">{boreWords.explains[picture]}</p>
-      {showTable ? <ChosenTable bore={bore} shown={shown} /> : null}
+      {showTable ? <ChosenTable bore={bore} shown={shown} designName={designName} /> : null}
     </div>
   )
 }
 
 /** While something is dragged the hand goes first, and the picture follows with the newest answer there is. */
-function ChosenPicture({ bore, shown: newest, designId }: PicturesProps): ReactNode {
+function ChosenPicture({ bore, shown: newest, designId, designName }: PicturesProps): ReactNode {
   const picture = useBoreView((state) => state.picture)
   const answer = useDeferredValue(bore.answer)
   const shown = useSameShown(newest)
-  if (picture === 'sum') return <SumPicture bore={bore} shown={newest} designId={designId} />
+  if (picture === 'sum')
+    return <SumPicture bore={bore} shown={newest} designId={designId} designName={designName} />
   if (answer === null) return <div className="boreChart" style={{ height: 300 }} />
   switch (picture) {
     case 'models':
-      return <ModelsView modes={answer.modes} />
+      return <ModelsView designName={designName} modes={answer.modes} />
     case 'impedance':
-      return <ImpedancePicture answer={answer} shown={shown} />
+      return <ImpedancePicture designName={designName} answer={answer} shown={shown} />
     case 'fundamental':
-      return <FundamentalPicture answer={answer} shown={shown} />
+      return <FundamentalPicture designName={designName} answer={answer} shown={shown} />
     case 'groupLength':
-      return <GroupLengthPicture answer={answer} shown={shown} />
+      return <GroupLengthPicture designName={designName} answer={answer} shown={shown} />
   }
 }
 
@@ -103,20 +105,20 @@ function useSameShown(shown: readonly ShownFingering[]): readonly ShownFingering
   return kept.current
 }
 
-function ChosenTable({ bore, shown: newest }: Omit<PicturesProps, 'designId'>): ReactNode {
+function ChosenTable({ bore, shown: newest, designName }: Omit<PicturesProps, 'designId'>): ReactNode {
   const picture = useBoreView((state) => state.picture)
   const answer = useDeferredValue(bore.answer)
   const shown = useSameShown(newest)
   if (answer === null) return null
   switch (picture) {
     case 'models':
-      return <ModelsTable modes={answer.modes} />
+      return <ModelsTable designName={designName} modes={answer.modes} />
     case 'impedance':
-      return <PeaksTable answer={answer} shown={shown} />
+      return <PeaksTable designName={designName} answer={answer} shown={shown} />
     case 'fundamental':
-      return <FundamentalTable answer={answer} shown={shown} />
+      return <FundamentalTable designName={designName} answer={answer} shown={shown} />
     case 'groupLength':
-      return <GroupLengthTable answer={answer} shown={shown} />
+      return <GroupLengthTable designName={designName} answer={answer} shown={shown} />
     case 'sum':
       return null
   }

@@ -1,12 +1,14 @@
 import type { Remote } from 'comlink'
 import { type ReactNode, useMemo, useRef, useState } from 'react'
-import { centsBetween, ratioOfSemitones } from '#shared/pitch/cents.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { setBoreSetting } from '#shared/workbook/commands/boreCommands.ts'
 import { NumberField } from '../../fields/NumberField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
 import { run } from '../../state/workbookStore.ts'
+import { settledPitchesTable } from '../../tables/boreTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
 import { boreWords } from '../../words/bore.ts'
+import { boreTitles } from '../../words/tableHeadings.ts'
 import type { BoreBody } from '../../worker/boreAnswer.ts'
 import { askWithBody, givenUp, useBoreWork } from '../../worker/boreDesk.ts'
 import type { BoreWork } from '../../worker/boreWorker.ts'
@@ -17,12 +19,14 @@ import type { BoreOnShow, ShownFingering } from '../useBore.ts'
 import { LinePlotView } from './LinePlotView.tsx'
 import { type PlotModel, valueAt } from './plotModel.ts'
 import { Scrolling } from './Scrolling.tsx'
+import { settledPitches } from './settledPitches.ts'
 import { useHeldRange } from './useHeldRange.ts'
 
 interface SumPictureProps {
   readonly bore: BoreOnShow
   readonly shown: readonly ShownFingering[]
   readonly designId: string
+  readonly designName: string
 }
 
 const points = 1400
@@ -37,7 +41,7 @@ const sums = (worker: Remote<BoreWork>, { body, question }: AskedSums) =>
   askWithBody(worker, body, async () => worker.sums(question))
 
 /** The weighted sum of Re Z over frequency, with the pitches at which a note would settle by it. */
-export function SumPicture({ bore, shown, designId }: SumPictureProps): ReactNode {
+export function SumPicture({ bore, shown, designId, designName }: SumPictureProps): ReactNode {
   const { answer, waiting, givenUp: stopped, again } = useSums(bore, shown)
   const noticed = useNoticed(waiting)
   const [pointedHz, setPointedHz] = useState<number | null>(null)
@@ -61,6 +65,7 @@ export function SumPicture({ bore, shown, designId }: SumPictureProps): ReactNod
       ) : (
         <LinePlotView
           model={model}
+          title={boreTitles.sum(designName)}
           height={270}
           label={boreWords.sumLabel}
           pointedHz={pointedHz}
@@ -70,7 +75,9 @@ export function SumPicture({ bore, shown, designId }: SumPictureProps): ReactNod
       <p className="readout" aria-live="polite">
         {pointedHz === null ? boreWords.sumHint : readout(model, pointedHz)}
       </p>
-      {showTable && answer !== null ? <PitchTable answer={answer} shown={series} /> : null}
+      {showTable && answer !== null ? (
+        <PitchTable designName={designName} answer={answer} shown={series} />
+      ) : null}
     </>
   )
 }
@@ -202,46 +209,45 @@ function Weights({
 }
 
 interface PitchTableProps {
+  readonly designName: string
   readonly answer: SumAnswer
   readonly shown: readonly ShownFingering[]
 }
 
 /** Where notes would settle: the pitch, how far above its peak, and against the open route's. */
-function PitchTable({ answer, shown }: PitchTableProps): ReactNode {
-  const rows = shown.flatMap((fingering) =>
-    (answer.curves.find((curve) => curve.fingering === fingering.fingering)?.pitches ?? []).map(
-      (pitch, i) => ({ fingering, mode: i + 1, ...pitch, openHz: answer.openPitches[i]?.hz ?? null }),
-    ),
-  )
+function PitchTable({ designName, answer, shown }: PitchTableProps): ReactNode {
+  const pitches = settledPitches(answer, shown)
   return (
-    <Scrolling label={boreWords.pitchesCaption} className="tableScroll">
-      <table className="figures boreFigures">
-        <caption>{boreWords.pitchesCaption}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{boreWords.fingering}</th>
-            <th scope="col">{boreWords.mode}</th>
-            <th scope="col">{boreWords.settlesAt}</th>
-            <th scope="col">{boreWords.abovePeak}</th>
-            <th scope="col">{boreWords.againstTarget}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ fingering, mode, hz, peakHz, openHz }) => (
-            <tr key={`${fingering.fingering} ${mode}`}>
-              <th scope="row">{fingering.fingering}</th>
-              <td>{mode}</td>
-              <td>{hz === null ? boreWords.settlesNowhere : plainFigure(hz, 2)}</td>
-              <td>{hz === null ? '·' : signedCents(centsBetween(peakHz, hz))}</td>
-              <td>
-                {hz === null || openHz === null
-                  ? '·'
-                  : signedCents(centsBetween(openHz / ratioOfSemitones(fingering.semitones), hz))}
-              </td>
+    <>
+      <TableOut
+        name={boreTitles.pitches(designName)}
+        table={() => settledPitchesTable(designName, pitches)}
+      />
+      <Scrolling label={boreWords.pitchesCaption} className="tableScroll">
+        <table className="figures boreFigures">
+          <caption>{boreWords.pitchesCaption}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{boreWords.fingering}</th>
+              <th scope="col">{boreWords.mode}</th>
+              <th scope="col">{boreWords.settlesAt}</th>
+              <th scope="col">{boreWords.abovePeak}</th>
+              <th scope="col">{boreWords.againstTarget}</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </Scrolling>
+          </thead>
+          <tbody>
+            {pitches.map(({ fingering, mode, hz, abovePeakCents, againstOpenCents }) => (
+              <tr key={`${fingering} ${mode}`}>
+                <th scope="row">{fingering}</th>
+                <td>{mode}</td>
+                <td>{hz === null ? boreWords.settlesNowhere : plainFigure(hz, 2)}</td>
+                <td>{abovePeakCents === null ? '·' : signedCents(abovePeakCents)}</td>
+                <td>{againstOpenCents === null ? '·' : signedCents(againstOpenCents)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scrolling>
+    </>
   )
 }
