@@ -1,4 +1,5 @@
 import { memo, type ReactNode } from 'react'
+import { a4Slip } from '#shared/bench/slips/pitchSlips.ts'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { centsFrom440 } from '#shared/pitch/reference.ts'
 import type { Temperament } from '#shared/pitch/temperament.ts'
@@ -47,14 +48,12 @@ function PitchChoice({ a4Hz }: { readonly a4Hz: number }): ReactNode {
         mark="a4"
         value={a4Hz}
         digits={1}
-        atLeast={380}
-        atMost={480}
         units={['Hz']}
         unit="Hz"
         by={0.5}
         width={6}
         help={words.a4Help}
-        take={(value) => tryRun(setA4(value))}
+        take={(hz) => a4Slip(words.a4, hz)?.message ?? tryRun(setA4(hz))}
       />
       <Actions
         label={words.standards}

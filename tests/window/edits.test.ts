@@ -51,7 +51,7 @@ describe('a field', () => {
     await type(page, 'A4', '44')
     await expect
       .poll(() => page.getByRole('alert').textContent())
-      .toBe('A4: “44” is out of range. Expected at least 380 Hz.')
+      .toBe('A4: A4 is 44 Hz, expected 380 to 480 Hz. Is a figure missing? Was 440 Hz meant?')
     await expect.poll(() => field(page, 'A4').inputValue()).toBe('44')
     await field(page, 'A4').press('Escape')
     await expect.poll(() => field(page, 'A4').inputValue()).toBe('440.0')
