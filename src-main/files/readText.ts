@@ -3,8 +3,10 @@ import type { FileHandle } from 'node:fs/promises'
 import { open } from 'node:fs/promises'
 import { basename } from 'node:path'
 import { workbookLimitBytes } from '#shared/bridge/fileName.ts'
+import { decodeUtf8 } from './decodeUtf8.ts'
 import type { Fingerprint } from './fingerprint.ts'
 import { fingerprintOf } from './fingerprint.ts'
+import { obstacleOf } from './obstacle.ts'
 import { readingTrouble } from './troubles.ts'
 
 export type ReadAnswer =
@@ -29,21 +31,14 @@ export async function readText(path: string): Promise<ReadAnswer> {
 
 async function readFrom(file: FileHandle, path: string): Promise<ReadAnswer> {
   const times = await file.stat()
-  if (times.isDirectory()) return failed(readingTrouble({ code: 'EISDIR' }, path))
-  if (!times.isFile()) return failed(`“${basename(path)}” is not a file.`)
-  if (times.size > workbookLimitBytes) return failed(tooLarge(path))
+  const obstacle = obstacleOf(times)
+  if (obstacle === 'directory') return failed(readingTrouble({ code: 'EISDIR' }, path))
+  if (obstacle === 'notAFile') return failed(`“${basename(path)}” is not a file.`)
+  if (obstacle === 'tooLarge') return failed(tooLarge(path))
   const content = await file.readFile()
-  const text = decoded(content)
+  const text = decodeUtf8(content)
   if (text === null) return failed(`“${basename(path)}” is not text in UTF-8, so it is not a workbook.`)
   return { kind: 'read', text, fingerprint: fingerprintOf(content, times) }
-}
-
-function decoded(content: Uint8Array): string | null {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(content)
-  } catch {
-    return null
-  }
 }
 
 /** The sentence for a file above the size limit. */

@@ -1,14 +1,16 @@
 import { readFileSync, statSync } from 'node:fs'
 import { resolve } from 'node:path'
-import { mostBytes, openWorkbook } from '#shared/workbook/openWorkbook.ts'
+import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
+import { decodeUtf8 } from '../files/decodeUtf8.ts'
+import { obstacleOf } from '../files/obstacle.ts'
 import { type Result, refused } from './outcome.ts'
 
 /** Reads and opens a design file; every reason for refusing names the file as it was given. */
 export function readWorkbookFile(file: string): Result<Workbook> {
   const bytes = readBytes(file)
   if (!bytes.ok) return bytes
-  const text = utf8(bytes.value)
+  const text = decodeUtf8(bytes.value)
   if (text === null) return refused(`${file}: found bytes that are not UTF-8, expected a design file in JSON`)
   const opened = openWorkbook(text)
   return opened.ok ? { ok: true, value: opened.workbook } : refused(`${file}: ${opened.failure.message}`)
@@ -17,20 +19,19 @@ export function readWorkbookFile(file: string): Result<Workbook> {
 function readBytes(file: string): Result<Uint8Array> {
   const path = resolve(startedIn(), file)
   try {
-    const { size, isDirectory } = plainStat(path)
-    if (isDirectory) return refused(`${file}: found a directory, expected a design file`)
-    if (size > mostBytes) {
-      return refused(`${file}: found ${(size / 1024 / 1024).toFixed(1)} MB, expected at most 20 MB`)
+    const stats = statSync(path)
+    const obstacle = obstacleOf(stats)
+    if (obstacle === 'directory') return refused(`${file}: found a directory, expected a design file`)
+    if (obstacle === 'notAFile') {
+      return refused(`${file}: found no regular file, expected a design file`)
+    }
+    if (obstacle === 'tooLarge') {
+      return refused(`${file}: found ${(stats.size / 1024 / 1024).toFixed(1)} MB, expected at most 20 MB`)
     }
     return { ok: true, value: readFileSync(path) }
   } catch (error) {
     return refused(`${file}: ${systemReason(error)}`)
   }
-}
-
-function plainStat(path: string): { readonly size: number; readonly isDirectory: boolean } {
-  const stat = statSync(path)
-  return { size: stat.size, isDirectory: stat.isDirectory() }
 }
 
 /** npm runs a script in the package's folder and tells where it was called from. */
@@ -51,12 +52,4 @@ function systemReason(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? String(error.code) : undefined
   if (code === undefined) throw error
   return systemReasons[code] ?? `found a file that cannot be read (${code}), expected a design file`
-}
-
-function utf8(bytes: Uint8Array): string | null {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
-  } catch {
-    return null
-  }
 }

@@ -1,5 +1,6 @@
 import { workbookLimitBytes } from '#shared/bridge/fileName.ts'
 import { bridgeWords as words } from '../words/bridge.ts'
+import { decodeUtf8 } from './decodeUtf8.ts'
 
 export type ReadAnswer =
   | { readonly kind: 'read'; readonly text: string }
@@ -16,9 +17,6 @@ export async function readFile(file: File): Promise<ReadAnswer> {
   } catch {
     return { kind: 'failed', message: words.notReadable(file.name) }
   }
-  try {
-    return { kind: 'read', text: new TextDecoder('utf-8', { fatal: true }).decode(content) }
-  } catch {
-    return { kind: 'failed', message: words.notText(file.name) }
-  }
+  const text = decodeUtf8(content)
+  return text === null ? { kind: 'failed', message: words.notText(file.name) } : { kind: 'read', text }
 }

@@ -1,4 +1,5 @@
 import { create } from 'zustand'
+import { decodeUtf8 } from '../bridge/decodeUtf8.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { useFile } from '../state/fileActions.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
@@ -45,9 +46,5 @@ export async function readTableFile(file: File): Promise<string | null> {
 
 /** UTF-8, or what spreadsheets write that do not know it. */
 function decoded(content: ArrayBuffer): string {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(content)
-  } catch {
-    return new TextDecoder('windows-1252').decode(content)
-  }
+  return decodeUtf8(content) ?? new TextDecoder('windows-1252').decode(content)
 }

@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process'
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -252,6 +253,18 @@ describe('ferrule refuses with code 2, nothing on standard output and the reason
       'ferrule: folder.ferrule: found a directory, expected a design file\n',
     )
   })
+
+  it.skipIf(process.platform === 'win32')(
+    'a pipe without a writer, which would hold the command',
+    async () => {
+      execFileSync('mkfifo', [join(folder, 'pipe.ferrule')])
+      expect(await ferrule(['tables', 'pipe.ferrule'], folder)).toEqual({
+        code: 2,
+        stdout: '',
+        stderr: 'ferrule: pipe.ferrule: found no regular file, expected a design file\n',
+      })
+    },
+  )
 
   it('a workbook that breaks a rule, with path, found and expected', () => {
     const workbook = loosened(workbookWith('plain-4'))
