@@ -3,7 +3,7 @@ import { speedOfSound } from '#shared/air/speedOfSound.ts'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { nearestMidi, targetHz } from '#shared/pitch/reference.ts'
 import { fundamentalHz, openLengthMm } from '#shared/tubing/openRoute.ts'
-import { type System, systems } from '#shared/valves/systems/systems.ts'
+import { type System, systemOf, systems } from '#shared/valves/systems/systems.ts'
 import { replaceSystem } from '#shared/workbook/commands/designCommands.ts'
 import { addDesign } from '#shared/workbook/commands/workbookCommands.ts'
 import { designOpenLengthMm } from '#shared/workbook/instrumentOf.ts'
@@ -34,7 +34,7 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
     inNewWorkbook ? 0 : (like?.instrument.transposition ?? 0),
   )
   const [name, setName] = useState('')
-  const system = systems.find(({ id }) => id === systemId) ?? systems[0]!
+  const system = systemOf(systemId) ?? systems[0]!
   const speed = speedOfSound(workbook.air)
 
   const create = (): void => {
@@ -203,7 +203,7 @@ export function ChangeSystem(): ReactNode {
   const workbook = useWorkbook((state) => state.workbook)
   const [systemId, setSystemId] = useState('compensating-4')
   if (selected === null || workbook === null) return null
-  const system = systems.find(({ id }) => id === systemId) ?? systems[0]!
+  const system = systemOf(systemId) ?? systems[0]!
   const change = (): void => {
     run(
       replaceSystem(

@@ -36,8 +36,7 @@ export function run(command: Command): Failure | null {
   if (next === workbook) return null
   const broken = brokenRule(next)
   if (broken !== null) return broken
-  const joins =
-    command.undo === 'skip' || (command.undo === 'coalesce' && continues(command.burst ?? command.name))
+  const joins = command.undo === 'coalesce' && continues(command.burst ?? command.name)
   const history = useWorkbook.temporal.getState()
   if (joins) history.pause()
   useWorkbook.setState({ workbook: next, step: command.name })

@@ -1,5 +1,5 @@
 import { memo, type ReactNode } from 'react'
-import { fundamentalHz } from '#shared/tubing/openRoute.ts'
+import { endCorrectionMm, fundamentalHz } from '#shared/tubing/openRoute.ts'
 import {
   setHarmonicOffset,
   setInstrument,
@@ -61,7 +61,7 @@ export const InstrumentFields = memo(function InstrumentFields(props: Instrument
         <LengthField
           label={words.ends}
           derived
-          lengthMm={openMm - data.boreLengthMm}
+          lengthMm={endCorrectionMm(openMm, data.boreLengthMm)}
           atLeast={-1e6}
           help={words.endsHelp}
           take={(mm) => tryRun(setInstrument(id, 'boreLengthMm', openMm - mm))}

@@ -20,8 +20,6 @@ export const reportWords = {
   fileName: (workbook: string) => `${workbook}, report`,
   heading: (workbook: string) => `Report: ${workbook}`,
   designHeading: 'Designs and lengths',
-  chartHeading: 'Fingering chart',
-  combinationsHeading: 'Combinations',
   comparisonHeading: 'Comparison',
   curvesHeading: 'Error curves',
   date: 'date',

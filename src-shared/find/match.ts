@@ -1,5 +1,5 @@
 import { folded } from './fold.ts'
-import { matchOfWord, type SearchedText, searchedText, type WordMatch } from './wordMatch.ts'
+import { matchOfWord, type SearchedText, type WordMatch } from './wordMatch.ts'
 
 /** How well a text fits what was typed. */
 export interface Match {
@@ -7,19 +7,6 @@ export interface Match {
   readonly cost: number
   /** Places of the text that were meant, in order. */
   readonly places: readonly number[]
-}
-
-/**
- * Whether a text is what is looked for. Every typed word must be found somewhere in it, in any order: at the start
- * of a word of the text, as the first letters of its words, within a word, with one letter missing, too many,
- * wrong or exchanged, or as letters that follow in order; the costs are in that order. Typed nothing, everything
- * fits alike.
- *
- * @returns `null` when it does not fit
- * @example matchOf('leg sp', 'Leg spacing')?.places // [0, 1, 2, 4, 5]
- */
-export function matchOf(typed: string, text: string): Match | null {
-  return matchOfWords(typedWords(typed), searchedText(text))
 }
 
 /**
@@ -32,9 +19,13 @@ export function typedWords(typed: string): readonly string[] {
 }
 
 /**
- * As `matchOf`, for words and a text that were made ready before.
+ * Whether a text, made ready before, is what is looked for. Every typed word must be found somewhere in it, in any
+ * order: at the start of a word of the text, as the first letters of its words, within a word, with one letter
+ * missing, too many, wrong or exchanged, or as letters that follow in order; the costs are in that order. Typed
+ * nothing, everything fits alike.
  *
- * @example matchOfWords(['leg'], searchedText('Leg spacing'))?.places // [0, 1, 2]
+ * @returns `null` when it does not fit
+ * @example matchOfWords(typedWords('leg sp'), searchedText('Leg spacing'))?.places // [0, 1, 2, 4, 5]
  */
 export function matchOfWords(words: readonly string[], text: SearchedText): Match | null {
   const found: WordMatch[] = []

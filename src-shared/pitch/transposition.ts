@@ -7,12 +7,3 @@
 export function writtenMidi(soundingMidi: number, transposition: number): number {
   return soundingMidi - transposition
 }
-
-/**
- * The sounding note of a written one; `transposition` is sounding minus written, in semitones.
- *
- * @example soundingMidi(60, -2) // 58
- */
-export function soundingMidi(writtenMidi: number, transposition: number): number {
-  return writtenMidi + transposition
-}

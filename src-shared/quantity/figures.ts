@@ -46,23 +46,3 @@ export function lengthText(lengthMm: number, unit: 'mm' | 'in', digits = unit ==
   if (!Number.isFinite(lengthMm)) return noFigure
   return `${plainFigure(unit === 'mm' ? lengthMm : lengthMm / inchMm, digits)} ${unit}`
 }
-
-/**
- * A length for people in inches and the nearest fraction of one, in lowest terms. `finest` is the denominator to
- * round to.
- *
- * @example inchFractionText(30.1625) // '1 3/16 in'
- */
-export function inchFractionText(lengthMm: number, finest: 2 | 4 | 8 | 16 | 32 | 64 = 64): string {
-  const parts = Math.round((Math.abs(lengthMm) / inchMm) * finest)
-  if (!Number.isFinite(parts)) return noFigure
-  const fraction = lowestTerms(parts % finest, finest)
-  const whole = Math.floor(parts / finest)
-  const size = [whole === 0 && fraction ? '' : String(whole), fraction].filter(Boolean).join(' ')
-  return `${lengthMm < 0 && parts > 0 ? '−' : ''}${size} in`
-}
-
-function lowestTerms(numerator: number, denominator: number): string {
-  if (numerator === 0) return ''
-  return numerator % 2 === 0 ? lowestTerms(numerator / 2, denominator / 2) : `${numerator}/${denominator}`
-}

@@ -44,16 +44,6 @@ export function straightEndMm(slide: SlideParts, targetMm: number, corrected: bo
   return (targetMm - tube.withoutEndsMm) / tube.endCount
 }
 
-/**
- * Takes a slide apart again: the loop's length, mm of tube, from its parts and straight ends.
- *
- * @example loopOfSlideMm(slide, straightEndMm(slide, 300, false)) // 300
- */
-export function loopOfSlideMm(slide: SlideParts, endMm: number): number {
-  const tube = slideTube(slide, slide.bendCorrection)
-  return tube.withoutEndsMm + tube.endCount * endMm
-}
-
 function total(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0)
 }

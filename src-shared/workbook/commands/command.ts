@@ -6,9 +6,9 @@ export interface Command {
   readonly name: string
   /**
    * `record`: a step of its own. `coalesce`: joins the step before it when that has the same `burst`, as while
-   * dragging or typing. `skip`: joins whatever step came before.
+   * dragging or typing.
    */
-  readonly undo: 'record' | 'coalesce' | 'skip'
+  readonly undo: 'record' | 'coalesce'
   /** What is being changed; commands of one burst make one step. */
   readonly burst?: string
   readonly apply: (workbook: Workbook) => Workbook

@@ -1,9 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { folded } from '#shared/find/fold.ts'
-import { matchOf } from '#shared/find/match.ts'
+import { type Match, matchOfWords, typedWords } from '#shared/find/match.ts'
 import { prepared, ranked } from '#shared/find/ranked.ts'
+import { searchedText } from '#shared/find/wordMatch.ts'
 
+const matchOf = (typed: string, text: string): Match | null =>
+  matchOfWords(typedWords(typed), searchedText(text))
 const marked = (typed: string, text: string): string | null => {
   const match = matchOf(typed, text)
   return match === null ? null : match.places.map((place) => text[place]).join('')

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { inchFractionText, lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { readLength } from '#shared/quantity/length.ts'
 
 const anyNumber = fc.double()
@@ -38,25 +38,7 @@ describe('a length for people', () => {
 
   test('has a dash without a unit where there is no figure', () => {
     expect(lengthText(Number.NaN, 'mm')).toBe('—')
-    expect(inchFractionText(Number.POSITIVE_INFINITY)).toBe('—')
-    expect(inchFractionText(Number.MAX_VALUE)).toBe('—')
-  })
-
-  test.each([
-    [0, '0 in'],
-    [-0.1, '0 in'],
-    [25.4, '1 in'],
-    [12.7, '1/2 in'],
-    [30.1625, '1 3/16 in'],
-    [-30.1625, '−1 3/16 in'],
-    [25.3, '1 in'],
-    [25.1, '63/64 in'],
-  ])('%f mm is %s in fractions', (lengthMm, expected) => {
-    expect(inchFractionText(lengthMm)).toBe(expected)
-  })
-
-  test('can be rounded to a coarser fraction', () => {
-    expect(inchFractionText(30.1625, 8)).toBe('1 1/4 in')
+    expect(lengthText(Number.POSITIVE_INFINITY, 'in')).toBe('—')
   })
 
   test('can be typed back in, to its last decimal', () => {
@@ -69,7 +51,6 @@ describe('a length for people', () => {
       fc.property(length, (lengthMm) => {
         expect(Math.abs(back(lengthText(lengthMm, 'mm')) - lengthMm)).toBeLessThan(0.0501)
         expect(Math.abs(back(lengthText(lengthMm, 'in')) - lengthMm)).toBeLessThan(0.0128)
-        expect(Math.abs(back(inchFractionText(lengthMm)) - lengthMm)).toBeLessThan(0.199)
       }),
     )
   })
@@ -83,7 +64,6 @@ describe('every figure', () => {
           plainFigure(value, digits),
           signedCents(value, digits),
           lengthText(value, 'in', digits),
-          inchFractionText(value),
         ]
         for (const figure of figures) expect(figure).not.toMatch(/NaN|Infinity|-|[+−]0(\.0*)?( in)?$/)
       }),
