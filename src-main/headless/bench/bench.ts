@@ -1,7 +1,9 @@
 import { benchRecord } from '#shared/workbook/benchRecord.ts'
 import { benchWarnings } from '#shared/workbook/sanity/benchWarnings.ts'
+import { type Form, formOf } from '../form.ts'
+import { oneFile } from '../oneFile.ts'
 import { type Options, readOptions } from '../options.ts'
-import { type Command, type Outcome, type Result, refused } from '../outcome.ts'
+import type { Command, Outcome, Result } from '../outcome.ts'
 import { readWorkbookFile } from '../readWorkbookFile.ts'
 import { benchCsv } from './benchCsv.ts'
 import { benchText } from './benchText.ts'
@@ -18,16 +20,15 @@ export const bench: Command = {
 
 interface Question {
   readonly file: string
-  readonly form: 'text' | 'json' | 'csv'
+  readonly form: Form
 }
 
 function readQuestion({ files, flags }: Options): Result<Question> {
-  const [file] = files
-  if (file === undefined) return refused('found no file, expected a design file')
-  if (files.length > 1) return refused(`found ${files.length} files, expected one design file`)
-  if (flags.has('json') && flags.has('csv'))
-    return refused('found both --json and --csv, expected one of them')
-  return { ok: true, value: { file, form: flags.has('json') ? 'json' : flags.has('csv') ? 'csv' : 'text' } }
+  const file = oneFile(files, 'a design file')
+  if (!file.ok) return file
+  const form = formOf(flags)
+  if (!form.ok) return form
+  return { ok: true, value: { file: file.value, form: form.value } }
 }
 
 function answer({ file, form }: Question): Outcome {

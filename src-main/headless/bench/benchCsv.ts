@@ -1,10 +1,8 @@
-import Papa from 'papaparse'
 import { fingeringName } from '#shared/valves/fingering.ts'
 import type { BenchRecord } from '#shared/workbook/benchRecord.ts'
 import { jobsOf } from '#shared/workbook/commands/benchCommands.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
-
-type Cell = string | number | boolean | null
+import { type Cell, csvTables } from '../csvTables.ts'
 
 /** A table: its headings with their units, and its rows. Numbers are unrounded. */
 interface Table {
@@ -14,7 +12,7 @@ interface Table {
 
 /** The bench as comma-separated values: tables under their own headings, an empty line between two. */
 export function benchCsv(record: BenchRecord, workbook: Workbook): string {
-  return [
+  const tables = [
     slides(record),
     cuts(record),
     loops(record),
@@ -22,12 +20,7 @@ export function benchCsv(record: BenchRecord, workbook: Workbook): string {
     changes(record),
     errors(record),
   ]
-    .map(({ headings, rows }) => {
-      const lines = [headings, ...rows].map((row) => [...row])
-      // A job may be named `=…`, which a spreadsheet would run.
-      return `${Papa.unparse(lines, { newline: '\n', escapeFormulae: true })}\n`
-    })
-    .join('\n')
+  return csvTables(tables.map(({ headings, rows }) => [headings, ...rows]))
 }
 
 function slides({ slides: all }: BenchRecord): Table {

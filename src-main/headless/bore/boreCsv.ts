@@ -1,7 +1,5 @@
-import Papa from 'papaparse'
 import type { DesignModes } from '#shared/workbook/boreRecord.ts'
-
-type Cell = string | number | null
+import { type Cell, csvTables } from '../csvTables.ts'
 
 const headings: readonly string[] = [
   'design',
@@ -21,8 +19,7 @@ const headings: readonly string[] = [
 
 /** The modes as comma-separated values, a row a mode. Numbers are unrounded. */
 export function boreCsv(designs: readonly DesignModes[]): string {
-  const rows = designs.flatMap(modeRows)
-  return `${Papa.unparse([[...headings], ...rows], { newline: '\n', escapeFormulae: true })}\n`
+  return csvTables([[headings, ...designs.flatMap(modeRows)]])
 }
 
 function modeRows({ design, fingerings }: DesignModes): Cell[][] {

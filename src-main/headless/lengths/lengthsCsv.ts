@@ -1,12 +1,10 @@
-import Papa from 'papaparse'
 import type { LengthsRecord } from '#shared/solve/lengthsRecord.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
-
-type Cell = string | number | null
+import { type Cell, csvTables } from '../csvTables.ts'
 
 /** The lengths as comma-separated values: loops, errors, and what was reached, each under its own headings. */
 export function lengthsCsv(design: Design, record: LengthsRecord): string {
-  return [loops(design, record), errors(record), reached(record)].map(written).join('\n')
+  return csvTables([loops(design, record), errors(record), reached(record)])
 }
 
 function loops({ loops: present }: Design, { lengthsMm, heldByBounds }: LengthsRecord): readonly Cell[][] {
@@ -30,8 +28,4 @@ function reached(record: LengthsRecord): readonly Cell[][] {
     ['status', 'objective', 'rms (cents)', 'largest (cents)', 'open change (mm)'],
     [record.status, record.objective, record.rmsCents, record.largestCents, record.openChangeMm],
   ]
-}
-
-function written(rows: readonly Cell[][]): string {
-  return `${Papa.unparse([...rows], { newline: '\n', escapeFormulae: true })}\n`
 }

@@ -1,5 +1,7 @@
 import type { LengthsRequest } from '#shared/solve/designProblem.ts'
 import type { LengthObjective } from '#shared/solve/lengthProblem.ts'
+import { type Form, formOf } from '../form.ts'
+import { oneFile } from '../oneFile.ts'
 import type { OptionKinds, Options } from '../options.ts'
 import { type Result, refused } from '../outcome.ts'
 
@@ -8,7 +10,7 @@ export interface Question {
   readonly file: string
   readonly designId: string
   readonly request: LengthsRequest
-  readonly form: 'text' | 'json' | 'csv'
+  readonly form: Form
 }
 
 export const questionKinds: OptionKinds = {
@@ -25,11 +27,10 @@ const objectives: readonly LengthObjective[] = ['rms', 'largest']
 
 /** Reads the question out of a command line that has been taken apart. */
 export function readQuestion({ files, flags, values }: Options): Result<Question> {
-  const [file] = files
-  if (file === undefined) return refused('found no file, expected one design file')
-  if (files.length > 1) return refused(`found ${files.length} files, expected one design file`)
-  if (flags.has('json') && flags.has('csv'))
-    return refused('found both --json and --csv, expected one of them')
+  const file = oneFile(files)
+  if (!file.ok) return file
+  const form = formOf(flags)
+  if (!form.ok) return form
   const designId = values.get('design')
   if (designId === undefined) return refused('found no --design, expected the id of a design')
   const named = values.get('objective') ?? 'rms'
@@ -40,14 +41,13 @@ export function readQuestion({ files, flags, values }: Options): Result<Question
   if (!values.has('free') && !openFree) {
     return refused('found neither --free nor --open-free, expected loops, the open route or both')
   }
-  const form = flags.has('json') ? 'json' : flags.has('csv') ? 'csv' : 'text'
   const request = {
     free: listed(values.get('free')),
     openFree,
     leaveOut: listed(values.get('leave-out')),
     objective,
   }
-  return { ok: true, value: { file, designId, request, form } }
+  return { ok: true, value: { file: file.value, designId, request, form: form.value } }
 }
 
 /** The names between the commas; an empty one stays, to be refused as the name that it is not. */

@@ -3,6 +3,7 @@ import { instrumentOf } from '#shared/workbook/instrumentOf.ts'
 import type { Warning } from '#shared/workbook/sanity/warning.ts'
 import { type DesignRecord, type TablesRecord, tablesRecord } from '#shared/workbook/tablesRecord.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
+import { type Form, formOf } from '../form.ts'
 import { type Options, readOptions } from '../options.ts'
 import { type Command, type Outcome, type Result, refused } from '../outcome.ts'
 import { readWorkbookFile } from '../readWorkbookFile.ts'
@@ -34,7 +35,7 @@ export const tables: Command = {
 interface Question {
   readonly files: readonly string[]
   readonly show: readonly ShownTable[]
-  readonly form: 'text' | 'json' | 'csv'
+  readonly form: Form
 }
 
 interface Contents {
@@ -44,13 +45,12 @@ interface Contents {
 
 function readQuestion({ files, flags, values }: Options): Result<Question> {
   if (files.length === 0) return refused('found no file, expected at least one design file')
-  if (flags.has('json') && flags.has('csv'))
-    return refused('found both --json and --csv, expected one of them')
+  const form = formOf(flags)
+  if (!form.ok) return form
   const named = values.get('show')
   const show = named === undefined ? shownTables : shownTables.filter((table) => table === named)
   if (show.length === 0) return refused(`--show: found ${named}, expected ${shownTables.join(', ')}`)
-  const form = flags.has('json') ? 'json' : flags.has('csv') ? 'csv' : 'text'
-  return { ok: true, value: { files, show, form } }
+  return { ok: true, value: { files, show, form: form.value } }
 }
 
 function readContents(files: readonly string[]): Result<Contents> {

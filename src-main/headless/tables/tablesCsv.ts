@@ -1,10 +1,8 @@
-import Papa from 'papaparse'
 import { plainNoteName } from '#shared/pitch/noteName.ts'
 import type { Candidate } from '#shared/tuning/candidates.ts'
 import type { Note } from '#shared/tuning/notes.ts'
+import { type Cell, csvTables } from '../csvTables.ts'
 import type { DesignTables, ShownTable } from './tables.ts'
-
-type Cell = string | number | boolean | null
 
 /** A table of each kind: its headings with their units, and a design's rows. Numbers are unrounded. */
 const kinds: Readonly<
@@ -86,14 +84,7 @@ const kinds: Readonly<
 
 /** The tables as comma-separated values, each under its own headings, with an empty line between two tables. */
 export function tablesCsv(designs: readonly DesignTables[], show: readonly ShownTable[]): string {
-  return show
-    .map((table) => {
-      const { headings, rows } = kinds[table]
-      const lines = [headings, ...designs.flatMap(rows)].map((row) => [...row])
-      // A design may be named `=…`, which a spreadsheet would run.
-      return `${Papa.unparse(lines, { newline: '\n', escapeFormulae: true })}\n`
-    })
-    .join('\n')
+  return csvTables(show.map((table) => [kinds[table].headings, ...designs.flatMap(kinds[table].rows)]))
 }
 
 /** A row a candidate, and one without fingering for a note that nothing reaches. */
