@@ -2,7 +2,7 @@ import { constants } from 'node:fs'
 import type { FileHandle } from 'node:fs/promises'
 import { open } from 'node:fs/promises'
 import { basename } from 'node:path'
-import { workbookLimitBytes } from '#shared/bridge/fileName.ts'
+import { megabytesText, mostBytes } from '#shared/workbook/fileLimit.ts'
 import { decodeUtf8 } from './decodeUtf8.ts'
 import type { Fingerprint } from './fingerprint.ts'
 import { fingerprintOf } from './fingerprint.ts'
@@ -43,7 +43,7 @@ async function readFrom(file: FileHandle, path: string): Promise<ReadAnswer> {
 
 /** The sentence for a file above the size limit. */
 export function tooLarge(path: string): string {
-  return `“${basename(path)}” is larger than ${workbookLimitBytes / 1024 / 1024} MB, more than any workbook needs.`
+  return `“${basename(path)}” is larger than ${megabytesText(mostBytes)}, more than any workbook needs.`
 }
 
 function failed(message: string): ReadAnswer {

@@ -1,5 +1,6 @@
 import { readFileSync, statSync } from 'node:fs'
 import { resolve } from 'node:path'
+import { megabytesText, mostBytes } from '#shared/workbook/fileLimit.ts'
 import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { decodeUtf8 } from '../files/decodeUtf8.ts'
@@ -26,7 +27,9 @@ function readBytes(file: string): Result<Uint8Array> {
       return refused(`${file}: found no regular file, expected a design file`)
     }
     if (obstacle === 'tooLarge') {
-      return refused(`${file}: found ${(stats.size / 1024 / 1024).toFixed(1)} MB, expected at most 20 MB`)
+      return refused(
+        `${file}: found ${megabytesText(stats.size, 1)}, expected at most ${megabytesText(mostBytes)}`,
+      )
     }
     return { ok: true, value: readFileSync(path) }
   } catch (error) {

@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto'
 import { basename, dirname, join } from 'node:path'
 import type { FileChange, OpenAnswer, SaveAnswer } from '#shared/bridge/bridge.ts'
-import { fileNameFor, workbookEnding, workbookLimitBytes } from '#shared/bridge/fileName.ts'
+import { fileNameFor, workbookEnding } from '#shared/bridge/fileName.ts'
+import { mostBytes } from '#shared/workbook/fileLimit.ts'
 import type { Fingerprint } from '../files/fingerprint.ts'
 import { standingOf } from '../files/fingerprint.ts'
 import { inTurn } from '../files/inTurn.ts'
@@ -119,7 +120,7 @@ export function fileDesk(questions: FileQuestions, recent: RecentList, firstFold
 
   async function write(path: string, text: string): Promise<SaveAnswer> {
     const content = Buffer.from(text, 'utf8')
-    if (content.byteLength > workbookLimitBytes) return { kind: 'failed', message: tooLarge(path) }
+    if (content.byteLength > mostBytes) return { kind: 'failed', message: tooLarge(path) }
     const answer = await writeSafely(path, content, { keepPrevious: true })
     if (answer.kind === 'failed') return answer
     await makeCurrent({ path, fingerprint: answer.fingerprint })

@@ -1,5 +1,6 @@
 import type { FileChange, SaveAnswer } from '#shared/bridge/bridge.ts'
-import { fileNameFor, workbookEnding, workbookLimitBytes } from '#shared/bridge/fileName.ts'
+import { fileNameFor, workbookEnding } from '#shared/bridge/fileName.ts'
+import { megabytesText, mostBytes } from '#shared/workbook/fileLimit.ts'
 import { bridgeWords as words } from '../words/bridge.ts'
 import type { BrowserFile } from './browserReading.ts'
 import { isChanged, standingOf, writeHandle } from './handles.ts'
@@ -68,7 +69,7 @@ export function browserWriting(): BrowserWriting {
   }
 
   async function writeTo(handle: FileSystemFileHandle, content: Blob): Promise<SaveAnswer> {
-    if (content.size > workbookLimitBytes) return tooLarge(handle.name)
+    if (content.size > mostBytes) return tooLarge(handle.name)
     const answer = await writeHandle(handle, content)
     if (answer.kind !== 'saved') return answer
     const { lastModified } = await handle.getFile()
@@ -77,7 +78,7 @@ export function browserWriting(): BrowserWriting {
   }
 
   async function downloadAs(name: string, content: Blob): Promise<SaveAnswer> {
-    if (content.size > workbookLimitBytes) return tooLarge(name)
+    if (content.size > mostBytes) return tooLarge(name)
     download(name, content)
     await makeCurrent({ name, handle: null, modifiedMs: Date.now() })
     return { kind: 'saved', name }
@@ -98,5 +99,5 @@ function contentOf(text: string): Blob {
 }
 
 function tooLarge(name: string): SaveAnswer {
-  return { kind: 'failed', message: words.tooLarge(name, workbookLimitBytes / 1024 / 1024) }
+  return { kind: 'failed', message: words.tooLarge(name, megabytesText(mostBytes)) }
 }

@@ -1,4 +1,4 @@
-import { workbookLimitBytes } from '#shared/bridge/fileName.ts'
+import { megabytesText, mostBytes } from '#shared/workbook/fileLimit.ts'
 import { bridgeWords as words } from '../words/bridge.ts'
 import { decodeUtf8 } from './decodeUtf8.ts'
 
@@ -8,8 +8,8 @@ export type ReadAnswer =
 
 /** Reads a workbook's text; its size is looked at first. */
 export async function readFile(file: File): Promise<ReadAnswer> {
-  if (file.size > workbookLimitBytes) {
-    return { kind: 'failed', message: words.tooLarge(file.name, workbookLimitBytes / 1024 / 1024) }
+  if (file.size > mostBytes) {
+    return { kind: 'failed', message: words.tooLarge(file.name, megabytesText(mostBytes)) }
   }
   let content: ArrayBuffer
   try {

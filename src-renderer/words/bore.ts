@@ -1,4 +1,5 @@
 import type { BoreSection } from '#shared/bore/section.ts'
+import { megabytesText, mostBytes } from '#shared/workbook/fileLimit.ts'
 
 /** What the page of the bore says. */
 export const boreWords = {
@@ -35,7 +36,8 @@ export const boreWords = {
   replaceTo: 'to',
   profileRefused: (path: string, found: string, expected: string) =>
     `${path === 'text' ? 'The text' : path.replace('line', 'Line')}: found ${found === '' ? 'nothing' : `“${found}”`}, expected ${expected}.`,
-  fileTooLarge: (name: string) => `“${name}” is larger than 20 MB, more than any profile needs.`,
+  fileTooLarge: (name: string) =>
+    `“${name}” is larger than ${megabytesText(mostBytes)}, more than any profile needs.`,
   fileNotRead: (name: string) => `“${name}” could not be read as text.`,
   profileRead: (
     points: number,

@@ -2,8 +2,7 @@
 export const bridgeWords = {
   program: 'Ferrule',
   workbookFiles: 'Ferrule workbook',
-  tooLarge: (name: string, limitMb: number) =>
-    `“${name}” is larger than ${limitMb} MB, more than any workbook needs.`,
+  tooLarge: (name: string, most: string) => `“${name}” is larger than ${most}, more than any workbook needs.`,
   notText: (name: string) => `“${name}” is not text in UTF-8, so it is not a workbook.`,
   notReadable: (name: string) => `“${name}” could not be read; it may have been moved or deleted.`,
   notAllowed: (name: string) => `The browser was not allowed to use “${name}”.`,

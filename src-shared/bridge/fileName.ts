@@ -1,9 +1,6 @@
 /** Ending of a workbook's file name. */
 export const workbookEnding = '.ferrule'
 
-/** A workbook larger than this is refused before it is read, and not written. */
-export const workbookLimitBytes = 20 * 1024 * 1024
-
 /** Control characters, marks that turn the reading direction, and signs that some system refuses in a name. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
 const refusedSigns = /[\u0000-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069<>:"/\\|?*]+/g

@@ -1,12 +1,12 @@
 import { type Failure, failure, foundText } from './failure.ts'
+import { megabytesText, mostBytes } from './fileLimit.ts'
 import { jsonProblem } from './json/jsonProblem.ts'
 import { withoutMinusZero } from './json/numbers.ts'
 import { migrate, migrations } from './migrate.ts'
 import { brokenRule } from './rules.ts'
 import { currentVersion, type Workbook } from './workbook.ts'
 
-/** Largest file that is read, in bytes and in characters. */
-export const mostBytes = 20 * 1024 * 1024
+export { mostBytes } from './fileLimit.ts'
 
 export type Opened =
   | { readonly ok: true; readonly workbook: Workbook }
@@ -20,7 +20,9 @@ export type Opened =
  */
 export function openWorkbook(text: string): Opened {
   if (text.length > mostBytes)
-    return refused(failure('tooLarge', '', megabytes(text.length), 'at most 20 MB'))
+    return refused(
+      failure('tooLarge', '', megabytesText(text.length, 1), `at most ${megabytesText(mostBytes)}`),
+    )
   const parsed = parseJson(text.replace(/^\uFEFF/, ''))
   return 'failure' in parsed ? refused(parsed.failure) : openValue(parsed.value)
 }
@@ -46,10 +48,6 @@ type Step<T> = { readonly value: T } | { readonly failure: Failure }
 
 function refused(because: Failure): Opened {
   return { ok: false, failure: because }
-}
-
-function megabytes(bytes: number): string {
-  return `${(bytes / (1024 * 1024)).toFixed(1)} MB`
 }
 
 /** How UTF-16 looks when it is taken for UTF-8: its mark unreadable, or every other sign a NUL. */
