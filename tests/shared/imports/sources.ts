@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 
-/** A source file: its path from the root of the project with `/` between folders, and its text. */
+/** A file: its path from the root of the project with `/` between folders, and its text. */
 export interface Source {
   readonly path: string
   readonly text: string
@@ -11,8 +11,13 @@ const root = join(import.meta.dirname, '../../..')
 
 /** Every TypeScript file of a layer. */
 export function sourcesOf(layer: string): readonly Source[] {
+  return filesOf(layer, /\.tsx?$/)
+}
+
+/** The files of a layer whose names match. */
+export function filesOf(layer: string, names: RegExp): readonly Source[] {
   return readdirSync(join(root, layer), { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.tsx?$/.test(name))
+    .filter((name) => names.test(name))
     .map((name) => ({
       path: `${layer}/${name.replaceAll('\\', '/')}`,
       text: readFileSync(join(root, layer, name), 'utf8'),
