@@ -1,7 +1,7 @@
 import type { Workbook } from './workbook.ts'
 
-/** The order in which the known keys of an object are written, with the order inside them. */
-interface KeyOrder {
+/** The order in which the known keys of an object are written, with the order inside them; null where there is none. */
+export interface KeyOrder {
   readonly [key: string]: KeyOrder | null
 }
 
@@ -63,7 +63,8 @@ const bore: KeyOrder = {
   targets: { mode: null, cents: null, weight: null },
   harmonicWeights: null,
 }
-const order: KeyOrder = {
+/** The order of every key that the schema knows. Entries kept by note or harmonic number stay as they came. */
+export const keyOrder: KeyOrder = {
   format: null,
   version: null,
   name: null,
@@ -113,7 +114,7 @@ const order: KeyOrder = {
  * after them as they came, so that files can be compared line by line.
  */
 export function writeWorkbook(workbook: Workbook): string {
-  return `${JSON.stringify(inOrder(workbook, order), null, 2)}\n`
+  return `${JSON.stringify(inOrder(workbook, keyOrder), null, 2)}\n`
 }
 
 /** The same value with its keys in order; a list's items share their list's order. */
