@@ -1,6 +1,6 @@
 import { type ReactNode, useId, useMemo, useState } from 'react'
+import { type LoopsTaken, strangers, takeLoops } from '#shared/workbook/commands/takeLoops.ts'
 import { type LoopRefusal, readLoops } from '#shared/workbook/loopRows/readLoops.ts'
-import { type LoopsTaken, strangers, takeLoops } from '#shared/workbook/loopRows/takeLoops.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { Dialog } from '../dialogs/Dialog.tsx'
 import { closeDialog } from '../dialogs/dialogStore.ts'

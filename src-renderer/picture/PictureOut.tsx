@@ -1,5 +1,5 @@
 import { type ReactNode, useRef } from 'react'
-import { keepExport } from '../bench/sheet/keepExport.ts'
+import { keepExport } from '../bridge/keepExport.ts'
 import type { Inks } from '../curves/inkOfTheme.ts'
 import '../look/out.css'
 import { useFile } from '../state/fileActions.ts'

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { lengthText, plainFigure } from '#shared/quantity/figures.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
-import { today } from '../bench/sheet/Sheet.tsx'
+import { today } from '../bench/sheet/today.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { loopsTable } from '../tables/loopsTable.ts'

@@ -1,7 +1,7 @@
 import { type ReactNode, useEffect, useState } from 'react'
 import { csvText } from '#shared/table/csv.ts'
 import type { Table } from '#shared/table/table.ts'
-import { keepExport } from '../bench/sheet/keepExport.ts'
+import { keepExport } from '../bridge/keepExport.ts'
 import '../look/out.css'
 import { tableWords as words } from '../words/table.ts'
 import { copyTable } from './copyTable.ts'

@@ -13,11 +13,7 @@ const noCommands = new Set([
   'withSections',
 ])
 const files = import.meta.glob<Record<string, unknown>>(
-  [
-    '../../src-shared/workbook/commands/*.ts',
-    '../../src-shared/workbook/loopRows/takeLoops.ts',
-    '!**/command.ts',
-  ],
+  ['../../src-shared/workbook/commands/*.ts', '!**/command.ts'],
   { eager: true },
 )
 

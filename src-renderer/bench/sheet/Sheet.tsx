@@ -3,6 +3,7 @@ import { createPortal } from 'react-dom'
 import { cautions, dryFitTick } from '#shared/bench/cautions.ts'
 import { sheetWords } from '../../words/benchSheet.ts'
 import { sheetWidthMm, useOnPaper } from './paper.ts'
+import { today } from './today.ts'
 import { useOnePage } from './useOnePage.ts'
 
 interface SheetProps {
@@ -62,11 +63,4 @@ function Fact({ name, children }: { readonly name: string; readonly children: Re
       <dd>{children}</dd>
     </div>
   )
-}
-
-/** The day as it is here, year first. */
-export function today(): string {
-  const now = new Date()
-  const two = (value: number): string => String(value).padStart(2, '0')
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
 }

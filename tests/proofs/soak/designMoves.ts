@@ -2,8 +2,8 @@ import type { Command } from '#shared/workbook/commands/command.ts'
 import * as designs from '#shared/workbook/commands/designCommands.ts'
 import * as lengths from '#shared/workbook/commands/lengthCommands.ts'
 import * as taking from '#shared/workbook/commands/takeIntoDesign.ts'
+import { takeLoops } from '#shared/workbook/commands/takeLoops.ts'
 import * as valves from '#shared/workbook/commands/valveCommands.ts'
-import { takeLoops } from '#shared/workbook/loopRows/takeLoops.ts'
 import type { Draw } from './draw.ts'
 
 /** Makes a command with arguments that are drawn. */

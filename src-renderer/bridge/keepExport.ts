@@ -1,7 +1,7 @@
 import type { ExportedFile } from '#shared/bridge/bridge.ts'
-import { bridge } from '../../bridge/bridge.ts'
-import { useFile } from '../../state/fileActions.ts'
-import { printingWords } from '../../words/benchPrinting.ts'
+import { useFile } from '../state/fileActions.ts'
+import { printingWords } from '../words/benchPrinting.ts'
+import { bridge } from './bridge.ts'
 
 /** Offers a file for keeping; what goes wrong is said. */
 export async function keepExport(file: ExportedFile): Promise<void> {

@@ -1,7 +1,7 @@
 import type { Loop } from '../../valves/loop.ts'
-import { type Command, recorded, withDesign, withOptional } from '../commands/command.ts'
+import type { LoopRefusal, LoopRow } from '../loopRows/readLoops.ts'
 import type { Design } from '../workbook.ts'
-import type { LoopRefusal, LoopRow } from './readLoops.ts'
+import { type Command, recorded, withDesign, withOptional } from './command.ts'
 
 /** What becomes of the loops that the table does not name. */
 export type LoopsTaken = 'added' | 'replaced'
