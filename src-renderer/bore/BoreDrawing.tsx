@@ -5,6 +5,7 @@ import type { DesignSection } from '#shared/workbook/bore.ts'
 import { moveBoreJoint } from '#shared/workbook/commands/boreShapeCommands.ts'
 import { Segments } from '../fields/Choice.tsx'
 import { useLengthDrag } from '../fields/useLengthDrag.ts'
+import { useWidth } from '../look/useWidth.ts'
 import { PictureOut } from '../picture/PictureOut.tsx'
 import { useSettings } from '../state/settings.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
@@ -14,7 +15,6 @@ import { BoreScaleBar, scaleBarEntry } from './BoreScaleBar.tsx'
 import { useBoreView } from './boreStore.ts'
 import { type DrawnBore, drawnBore, type MovableJoint, movableJoints } from './drawingScale.ts'
 import { sectionName } from './sectionNames.ts'
-import { useWidth } from './useWidth.ts'
 
 interface BoreDrawingProps {
   readonly designId: string

@@ -1,7 +1,7 @@
 import { type ReactNode, useLayoutEffect, useState } from 'react'
+import { useWidth } from '../look/useWidth.ts'
 import { PictureOut } from '../picture/PictureOut.tsx'
 import { pictureWords } from '../words/pictures.ts'
-import { useWidth } from './useWidth.ts'
 
 interface PictureFrameProps {
   /** Name of its file, without its ending. */

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { lengthText, plainFigure } from '#shared/quantity/figures.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
+import { Fact } from '../bench/sheet/Fact.tsx'
 import { today } from '../bench/sheet/today.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
@@ -55,14 +56,5 @@ export function DesignPart({ derived }: { readonly derived: DerivedDesign }): Re
         <PaperTable table={{ ...loopsTable(design, unit), title: words.loops }} />
       )}
     </section>
-  )
-}
-
-function Fact({ name, children }: { readonly name: string; readonly children: ReactNode }): ReactNode {
-  return (
-    <div>
-      <dt>{name}</dt>
-      <dd>{children}</dd>
-    </div>
   )
 }

@@ -2,6 +2,7 @@ import { type ReactNode, useRef } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { signedCents } from '#shared/quantity/figures.ts'
 import { type Candidate, type Note, playedCandidate } from '#shared/tuning/notes.ts'
+import { Fact } from '../bench/sheet/Fact.tsx'
 import { sheetWidthMm } from '../bench/sheet/paper.ts'
 import { today } from '../bench/sheet/today.ts'
 import { useOnePage } from '../bench/sheet/useOnePage.ts'
@@ -41,10 +42,7 @@ export function FingeringSheet({ derived, workbook }: FingeringSheetProps): Reac
           <div>
             <dd>{workbook}</dd>
           </div>
-          <div>
-            <dt>{reportWords.date}</dt>
-            <dd>{today()}</dd>
-          </div>
+          <Fact name={reportWords.date}>{today()}</Fact>
         </dl>
       </header>
       <p className="chartKey">{notes.length === 0 ? words.nothing : words.key}</p>

@@ -2,6 +2,7 @@ import { createContext, type ReactNode, useContext, useRef } from 'react'
 import { createPortal } from 'react-dom'
 import { cautions, dryFitTick } from '#shared/bench/cautions.ts'
 import { sheetWords } from '../../words/benchSheet.ts'
+import { Fact } from './Fact.tsx'
 import { sheetWidthMm, useOnPaper } from './paper.ts'
 import { today } from './today.ts'
 import { useOnePage } from './useOnePage.ts'
@@ -54,13 +55,4 @@ export function Sheet({ kind, name, workbook, design, notes, children }: SheetPr
     </article>
   )
   return inReport ? page : createPortal(<div className="onPaper">{page}</div>, document.body)
-}
-
-function Fact({ name, children }: { readonly name: string; readonly children: ReactNode }): ReactNode {
-  return (
-    <div>
-      <dt>{name}</dt>
-      <dd>{children}</dd>
-    </div>
-  )
 }

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { useWidth } from '../../look/useWidth.ts'
 import { boreWords } from '../../words/bore.ts'
-import { useWidth } from '../useWidth.ts'
 import type { ModelsColumn } from './modelsColumns.ts'
 import { Scrolling } from './Scrolling.tsx'
 import { roomyRange, ticksWithin } from './ticks.ts'
