@@ -2,7 +2,7 @@ import { type ReactNode, useState } from 'react'
 import { centsBetween } from '#shared/pitch/cents.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { HoldingBound, RowOutcome } from '#shared/solve/lengthAnswer.ts'
-import { takeLengths } from '#shared/workbook/commands/lengthCommands.ts'
+import { takeIntoDesign } from '#shared/workbook/commands/takeIntoDesign.ts'
 import { lengthFigure } from '../fields/LengthField.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import type { DerivedDesign } from '../state/derived.ts'
@@ -90,7 +90,8 @@ function take({ design, tables }: DerivedDesign, { lengths }: Proposal): string 
   endBurst()
   const { inTuneOpenMm } = tables.mainSlide
   const openDetuningCents = centsBetween(inTuneOpenMm + lengths.openChangeMm, inTuneOpenMm)
-  const refused = tryRun(takeLengths(design.id, { lengthsMm: lengths.lengthsMm, openDetuningCents }))
+  const taken = { loopsMm: lengths.lengthsMm, openDetuningCents }
+  const refused = tryRun(takeIntoDesign(verdictWords.takeStep, design.id, taken))
   if (refused === null) useLengths.setState({ walkedTo: null })
   return refused
 }

@@ -3,6 +3,7 @@ export const verdictWords = {
   stands: 'The design stands at these lengths.',
   notTaken: (reason: string) => `These lengths were not taken: ${reason}`,
   take: 'Take these lengths',
+  takeStep: 'Take lengths',
   showAgain: 'Show the proposal again',
   leave: 'Leave',
 

@@ -56,14 +56,6 @@ export const designMoves: Readonly<Record<string, Move>> = {
     return designs.chooseFingering(design.id, draw.whole(20, 90), draw.perhaps(choice) ?? null)
   },
   replaceSystem: (draw) => designs.replaceSystem(draw.designId(), draw.name(), draw.parts()),
-  takeLengths: (draw) => {
-    const { id, loops } = draw.design()
-    const lengthsMm = Object.fromEntries(loops.map((loop) => [loop.id, draw.number(20, 500)]))
-    return lengths.takeLengths(id, {
-      lengthsMm,
-      openDetuningCents: draw.chance.of([0, draw.number(-20, 20)]),
-    })
-  },
   setOpenDetuning: (draw) =>
     lengths.setOpenDetuning(draw.designId(), draw.chance.of([0, draw.number(-30, 30)])),
   takeLoops: (draw) => {
@@ -85,6 +77,7 @@ export const designMoves: Readonly<Record<string, Move>> = {
           fundamentalHz: draw.number(20, 200),
           boreLengthMm: draw.number(500, 4000),
           harmonicOffsetsCents: { '3': draw.number(-9, 9) },
+          openDetuningCents: draw.chance.of([0, draw.number(-20, 20)]),
         }
     return taking.takeIntoDesign(draw.name(), id, { loopsMm, ...more })
   },

@@ -1,16 +1,17 @@
 import { describe, expect, it } from 'vitest'
-import { setOpenDetuning, takeLengths } from '#shared/workbook/commands/lengthCommands.ts'
+import { setOpenDetuning } from '#shared/workbook/commands/lengthCommands.ts'
+import { takeIntoDesign } from '#shared/workbook/commands/takeIntoDesign.ts'
 import { brokenRule } from '#shared/workbook/rules.ts'
 import { workbookWith } from '../../../fixtures/workbooks.ts'
 
 const workbook = workbookWith('plain-3')
 const [design] = workbook.designs
 
-describe('takeLengths', () => {
-  const found = { lengthsMm: { L1: 500, L3: 800 }, openDetuningCents: 11.5 }
+describe('takeIntoDesign', () => {
+  const found = { loopsMm: { L1: 500, L3: 800 }, openDetuningCents: 11.5 }
 
   it('sets the loops that are named and the open note, and leaves the rest of the workbook as it is', () => {
-    const taken = takeLengths('design', found).apply(workbook)
+    const taken = takeIntoDesign('Take lengths', 'design', found).apply(workbook)
     expect(taken).toEqual({
       ...workbook,
       designs: [
@@ -26,17 +27,27 @@ describe('takeLengths', () => {
     })
   })
 
+  it('takes the open note back to its pitch, and leaves it where nothing is said of it', () => {
+    const off = setOpenDetuning('design', -3).apply(workbook)
+    const taken = (openDetuningCents?: number) =>
+      takeIntoDesign('Take lengths', 'design', {
+        loopsMm: {},
+        ...(openDetuningCents === undefined ? {} : { openDetuningCents }),
+      }).apply(off)
+    expect(taken(0)).toEqual(workbook)
+    expect(taken()).toEqual(off)
+  })
+
   it('is one step of its own', () => {
-    expect(takeLengths('design', found).undo).toBe('record')
+    expect(takeIntoDesign('Take lengths', 'design', found).undo).toBe('record')
   })
 
   it('changes nothing when the design is not there', () => {
-    expect(takeLengths('other', found).apply(workbook)).toBe(workbook)
+    expect(takeIntoDesign('Take lengths', 'other', found).apply(workbook)).toBe(workbook)
   })
 
   it('makes a length that is no length a broken rule, not a hidden one', () => {
-    const lengthsMm = { L1: Number.NaN }
-    const taken = takeLengths('design', { lengthsMm, openDetuningCents: 0 }).apply(workbook)
+    const taken = takeIntoDesign('Take lengths', 'design', { loopsMm: { L1: Number.NaN } }).apply(workbook)
     expect(brokenRule(taken)?.path).toBe('designs[0].loops[0].lengthMm')
   })
 })
