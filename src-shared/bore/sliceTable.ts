@@ -6,7 +6,9 @@ import type { Slice } from './slice.ts'
 export const sliceWidth = 8
 /** Mean radius over √(η/ρ), so that rv is this times √ω. */
 export const atRv = 0
+/** Square root of the Prandtl number of the air. */
 export const atSqrtPrandtl = 1
+/** Ratio of specific heats less one. */
 export const atGammaMinusOne = 2
 /** (length over speed of sound)². */
 export const atDelay = 3

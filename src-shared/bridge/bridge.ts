@@ -69,18 +69,22 @@ export const menuCommands = [
   'settings',
   'startPage',
 ] as const
+/** What a person can choose in the menu. */
 export type MenuCommand = (typeof menuCommands)[number]
 
+/** What became of opening a file; `ticket` names the file to the form afterwards, `message` is for people. */
 export type OpenAnswer =
   | { readonly kind: 'opened'; readonly ticket: string; readonly name: string; readonly text: string }
   | { readonly kind: 'cancelled' }
   | { readonly kind: 'failed'; readonly message: string }
 
+/** What became of saving, with the name of the file; `message` is for people. */
 export type SaveAnswer =
   | { readonly kind: 'saved'; readonly name: string }
   | { readonly kind: 'cancelled' }
   | { readonly kind: 'failed'; readonly message: string }
 
+/** A workbook that was open lately; `id` stands for it when it is to be opened again. */
 export interface RecentWorkbook {
   readonly id: string
   readonly name: string
@@ -88,12 +92,14 @@ export interface RecentWorkbook {
   readonly place: string
 }
 
+/** A file that leaves the program, text or bytes; `name` has its ending. */
 export interface ExportedFile {
   readonly name: string
   readonly mediaType: string
   readonly content: string | Uint8Array
 }
 
+/** What is to be printed, on which paper; `name` is that of the job or of the file. */
 export interface PrintRequest {
   readonly to: 'printer' | 'pdf'
   readonly paper: 'A4' | 'Letter'
@@ -101,6 +107,7 @@ export interface PrintRequest {
   readonly name: string
 }
 
+/** What the title and the menu have to know of the window. */
 export interface WindowState {
   readonly name: string
   readonly dirty: boolean
@@ -110,6 +117,7 @@ export interface WindowState {
   readonly hasWorkbook: boolean
 }
 
+/** Unsaved work as it is kept against a crash; `text` is the workbook as a file has it. */
 export interface Draft {
   /** The workbook's own name. */
   readonly name: string

@@ -9,6 +9,7 @@ export interface Findable {
   readonly weight?: number
 }
 
+/** A thing that fits what was typed. */
 export interface Ranked<Thing extends Findable> {
   readonly thing: Thing
   /** Places of the name to mark; none where the other words fitted. */

@@ -11,6 +11,7 @@ export interface LeastSquares {
   readonly multipliers: Float64Array
 }
 
+/** A point, or that no point lies within every half-space. */
 export type LeastSquaresAnswer = LeastSquares | { readonly kind: 'infeasible' }
 
 /** A step below this, in units of about a cent, ends the search. */

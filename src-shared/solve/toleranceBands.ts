@@ -21,6 +21,7 @@ export interface TemperatureEffect {
   readonly highestCents: number
 }
 
+/** From the flattest to the sharpest, cents, sharp positive. */
 export interface CentsBand {
   readonly lowestCents: number
   readonly highestCents: number

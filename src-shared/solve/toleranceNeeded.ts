@@ -17,6 +17,7 @@ export type ToleranceNeeded =
   | { readonly kind: 'unlimited' }
   | { readonly kind: 'none'; readonly fingering: string; readonly outsideByCents: number }
 
+/** The tolerance needed when every part is at its worst at once, and when their doubts add as squares. */
 export interface TolerancesNeeded {
   readonly worstCase: ToleranceNeeded
   readonly rootSumSquare: ToleranceNeeded

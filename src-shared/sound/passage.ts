@@ -11,6 +11,7 @@ export const passageKinds = [
   'fifth',
   'octave',
 ] as const
+/** One of the passages that can be heard. */
 export type PassageKind = (typeof passageKinds)[number]
 
 /** One note of a passage: as it is played, or `played: null` where no fingering reaches it. */

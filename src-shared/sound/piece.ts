@@ -16,8 +16,9 @@ export interface Piece {
   readonly lengthS: number
 }
 
-/** How long a tone takes to come and to go, s. */
+/** How long a tone takes to come, s. */
 export const fadeInS = 0.06
+/** How long a tone takes to go, s. */
 export const fadeOutS = 0.09
 
 /** How long what sounds takes to fall silent when it is stopped, s. */

@@ -26,6 +26,7 @@ export interface AccountTerm {
   readonly cents: number
 }
 
+/** The causes of an error, in the order in which an account lists them. */
 export const accountCauses = [
   /** The harmonic series against the tempered scale. */
   'harmonic',
@@ -42,6 +43,7 @@ export const accountCauses = [
   /** The nominal fundamental against A4 and the temperament. */
   'reference',
 ] as const
+/** One cause of an error. */
 export type AccountCause = (typeof accountCauses)[number]
 
 /**

@@ -13,6 +13,7 @@ export interface RulerRow {
   readonly errorCents: number
 }
 
+/** One loop of a row, with its length, mm of tube. */
 export interface RulerPiece {
   readonly loop: string
   readonly lengthMm: number

@@ -13,6 +13,7 @@ export interface BenchLists {
   readonly readings: BenchReadings
   readonly pitchChanges: BenchPitchChange
 }
+/** The key of one list of jobs in the file. */
 export type BenchList = keyof BenchLists
 
 /**

@@ -8,6 +8,7 @@ import { currentVersion, type Workbook } from './workbook.ts'
 
 export { mostBytes } from './fileLimit.ts'
 
+/** What became of opening: the workbook, or why it was refused. */
 export type Opened =
   | { readonly ok: true; readonly workbook: Workbook }
   | { readonly ok: false; readonly failure: Failure }

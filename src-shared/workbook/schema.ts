@@ -15,7 +15,9 @@ import {
   wholeWithin,
 } from './schemaParts.ts'
 
+/** The most loops a design may have in the file. */
 export const mostLoops = 200
+/** The most designs a workbook may have in the file. */
 export const mostDesigns = 100
 
 const slidePosition = z.looseObject(

@@ -13,6 +13,7 @@ export interface TablesRecord {
   readonly warnings: readonly Warning[]
 }
 
+/** One design in the record of `tables`: lengths in mm, errors in cents, sharp positive. */
 export interface DesignRecord {
   readonly id: string
   readonly name: string
@@ -32,6 +33,7 @@ export interface DesignRecord {
   }
 }
 
+/** One note of a design in the record of `tables`, with every way to play it. */
 export interface NoteRecord {
   readonly midi: number
   readonly sounding: string

@@ -6,8 +6,10 @@ export interface Point {
 
 /** What a stroke stands for; each becomes a line style on screen and paper and a layer in DXF. */
 export const strokeKinds = ['outline', 'hidden', 'centre', 'dimension'] as const
+/** One kind of stroke. */
 export type StrokeKind = (typeof strokeKinds)[number]
 
+/** A straight stroke between two places. */
 export interface Line {
   readonly kind: 'line'
   readonly stroke: StrokeKind
@@ -34,6 +36,7 @@ export interface Label {
   readonly upright: boolean
 }
 
+/** Anything that a drawing is made of. */
 export type Shape = Line | Arc | Label
 
 /** A drawing to scale as plain values: what window, print and export share. */
@@ -43,6 +46,7 @@ export interface Drawing {
   readonly bounds: Bounds
 }
 
+/** The edges of a drawing, mm; x to the right, y up. */
 export interface Bounds {
   readonly leftMm: number
   readonly bottomMm: number

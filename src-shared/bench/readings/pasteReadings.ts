@@ -21,6 +21,7 @@ export interface PasteRefusal {
   readonly message: string
 }
 
+/** The readings that were pasted, or why they were not taken. */
 export type PasteAnswer = { readonly kind: 'rows'; readonly rows: readonly PastedReading[] } | PasteRefusal
 
 const columns = ['fingering', 'harmonic', 'cents'] as const

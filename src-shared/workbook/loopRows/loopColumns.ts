@@ -2,6 +2,7 @@ import { headingUnit } from './headingUnit.ts'
 
 /** What a column of a table of loops may hold. */
 export const loopColumns = ['name', 'length', 'unit', 'diameter', 'pressed', 'released'] as const
+/** One kind of column of a table of loops. */
 export type LoopColumn = (typeof loopColumns)[number]
 
 /** Where each column stands, counted from 0; absent where there is none. */
