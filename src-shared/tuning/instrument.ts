@@ -31,8 +31,8 @@ export interface Instrument {
   /** Chosen fingerings by sounding midi number. */
   readonly chosen: Readonly<Record<string, ChosenFingering>>
   readonly tuning: Tuning
-  /** How far the open note is set off its pitch on purpose, cents, sharp positive; 0 when absent. */
-  readonly openDetuningCents?: number
+  /** How far the open note is set off its pitch on purpose, cents, sharp positive. */
+  readonly openDetuningCents: number
   readonly mainSlide: SlidePosition | null
   readonly reference: Reference
 }

@@ -30,7 +30,7 @@ export interface MainSlideSetting {
 export function setMainSlide(instrument: Instrument): MainSlideSetting {
   const nominalOpenMm = openLengthMm(instrument.speedOfSoundMps, instrument.fundamentalHz)
   const { midi, inTuneOpenMm } = tunedOpen(instrument, nominalOpenMm)
-  const openMm = inTuneOpenMm + tubeForCentsMm(inTuneOpenMm, 0 - (instrument.openDetuningCents ?? 0))
+  const openMm = inTuneOpenMm + tubeForCentsMm(inTuneOpenMm, 0 - instrument.openDetuningCents)
   const movementMm = (openMm - nominalOpenMm) / 2
   const beyondMm = movementMm === 0 ? 0 : beyondTravelMm(instrument, movementMm)
   return { nominalOpenMm, openMm, inTuneOpenMm, movementMm, midi, beyondMm }
