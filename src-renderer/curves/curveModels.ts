@@ -1,5 +1,5 @@
 import { noteName, type Spelling } from '#shared/pitch/noteName.ts'
-import type { Candidate } from '#shared/tuning/notes.ts'
+import type { Candidate } from '#shared/tuning/candidates.ts'
 import { playedCandidate } from '#shared/tuning/notes.ts'
 import { usualFingerings } from '#shared/valves/usual.ts'
 import type { DerivedDesign } from '../state/derived.ts'

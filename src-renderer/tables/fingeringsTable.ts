@@ -1,6 +1,7 @@
 import { plainNoteName, type Spelling } from '#shared/pitch/noteName.ts'
 import type { Cell, Table } from '#shared/table/table.ts'
-import type { Candidate, Note } from '#shared/tuning/notes.ts'
+import type { Candidate } from '#shared/tuning/candidates.ts'
+import type { Note } from '#shared/tuning/notes.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { headings, titles } from '../words/tableHeadings.ts'
 import { centsColumn } from './lengthCell.ts'

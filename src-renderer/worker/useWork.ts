@@ -1,8 +1,6 @@
 import type { LengthsWork } from './lengthsWorker.ts'
 import { workDesk } from './workDesk.ts'
 
-export type { Worked } from './workDesk.ts'
-
 /** Kinds of work, the most urgent first. */
 const workKinds = { proposal: 0, trade: 1, systems: 2 } as const
 

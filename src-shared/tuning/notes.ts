@@ -6,9 +6,6 @@ import { type Candidate, candidatesByMidi, type Found, harmonicHz } from './cand
 import type { Combination } from './combinations.ts'
 import type { ChosenFingering, Instrument } from './instrument.ts'
 
-// A note is made of candidates: who reads the one needs the other.
-export type { Candidate } from './candidates.ts'
-
 /** One note of the compass and the ways to play it. */
 export interface Note {
   /** Sounding midi number. */
