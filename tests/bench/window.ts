@@ -3,6 +3,7 @@ import { chromium, type Page } from 'playwright-core'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { serveWindow } from '../../src-main/server/server.ts'
 import { ownChromium } from '../desktop/harness/chromiumFlags.ts'
+import { dropFile } from '../window/steps.ts'
 import { type Figure, quantile } from './figure.ts'
 import { firstLoadKilobytes } from './firstLoad.ts'
 import { fourDesigns } from './sevenValves.ts'
@@ -60,7 +61,8 @@ async function dragFrames(address: string): Promise<Frames> {
   const browser = await chromium.launch(ownChromium)
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
   await page.goto(address)
-  await dropWorkbook(page, writeWorkbook(fourDesigns(7, 16)))
+  await dropFile(page, 'four.ferrule', writeWorkbook(fourDesigns(7, 16)))
+  await page.getByRole('complementary', { name: 'Tubing' }).waitFor()
   const bow = page.getByRole('slider', { name: 'Length of fourth', exact: true })
   const box = await bow.boundingBox()
   if (box === null) throw new Error('the loop to drag is not in sight')
@@ -91,17 +93,6 @@ async function drag(page: Page, x: number, y: number, moves: number): Promise<vo
     await page.mouse.move(x - 40 + 40 * Math.cos(move / 12), y)
     await page.waitForTimeout(6)
   }
-}
-
-async function dropWorkbook(page: Page, text: string): Promise<void> {
-  await page.evaluate((content) => {
-    const data = new DataTransfer()
-    data.items.add(new File([content], 'four.ferrule'))
-    document
-      .querySelector('.window')
-      ?.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true }))
-  }, text)
-  await page.getByRole('complementary', { name: 'Tubing' }).waitFor()
 }
 
 /** Given as text: the page knows nothing of what a TypeScript runner adds to functions. */

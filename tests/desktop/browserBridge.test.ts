@@ -3,29 +3,14 @@ import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import type { Bridge, MenuCommand } from '#shared/bridge/bridge.ts'
-import { cleanState, dirtyState } from './harness/bridgeInPage.ts'
+import { askingOf, cleanState, dirtyState } from './harness/bridgeInPage.ts'
 import { bridgeTest as test } from './harness/bridgePage.ts'
 import { choose, withPickers } from './harness/pickers.ts'
 
 type BridgePage = typeof globalThis & { bridgeInForce: Bridge; heard: MenuCommand[]; heldFiles: string[] }
-type Question = Exclude<keyof Bridge, 'form' | 'onCommand' | 'onFile' | 'onFileChanged'>
 
-function ask<Q extends Question>(
-  page: Page,
-  question: Q,
-  ...payload: Parameters<Bridge[Q]>
-): Promise<Awaited<ReturnType<Bridge[Q]>>> {
-  return page.evaluate(
-    ([name, given]) => {
-      const bridge = (globalThis as BridgePage).bridgeInForce as unknown as Record<
-        string,
-        (...given: unknown[]) => unknown
-      >
-      return bridge[name]?.(...given)
-    },
-    [question, payload as unknown[]] as const,
-  ) as Promise<Awaited<ReturnType<Bridge[Q]>>>
-}
+/** The browser's bridge. */
+const ask = askingOf('bridgeInForce')
 
 /** As in a browser that has no file dialogs for pages. */
 function withoutPickers(): void {

@@ -1,19 +1,10 @@
 import type { Page } from 'playwright-core'
+import { fill, openExample, pasteReadings } from '../window/steps.ts'
 import type { Scene } from './scenes.ts'
 
 async function bench(page: Page, title: RegExp): Promise<void> {
-  await page.getByRole('button', { name: title }).click()
-  await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+  await openExample(page, title)
   await page.getByRole('tab', { name: 'Bench' }).click()
-}
-
-/** Types into fields by their labels. */
-async function fill(page: Page, values: Readonly<Record<string, string>>): Promise<void> {
-  for (const [label, text] of Object.entries(values)) {
-    const field = page.getByRole('textbox', { name: label, exact: true })
-    await field.fill(text)
-    await field.press('Enter')
-  }
 }
 
 /** Rows of a bass with a third loop some millimetres short; the seventh is a slip of reading. */
@@ -29,12 +20,6 @@ export const tenReadings = [
   '3\t6\t+16',
   '2-3\t4\t+19',
 ].join('\n')
-
-async function paste(page: Page, text: string): Promise<void> {
-  await page.getByText('Paste from a spreadsheet').click()
-  await page.getByRole('textbox', { name: /^Columns of fingering/ }).fill(text)
-  await page.getByRole('button', { name: 'Add to the table' }).click()
-}
 
 export const benchScenes: readonly Scene[] = [
   { name: 'bench-empty', set: (page) => bench(page, /Bass in F/) },
@@ -73,7 +58,7 @@ export const benchScenes: readonly Scene[] = [
     set: async (page) => {
       await bench(page, /Bass in F/)
       await page.getByRole('button', { name: 'Read a tuner' }).last().click()
-      await paste(page, tenReadings)
+      await pasteReadings(page, tenReadings)
     },
   },
   {

@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core'
+import { openExample } from '../window/steps.ts'
 import type { Scene } from './scenes.ts'
 
 async function bore(page: Page, title: RegExp): Promise<void> {
-  await page.getByRole('button', { name: title }).click()
-  await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+  await openExample(page, title)
   await page.getByRole('tab', { name: 'Bore' }).click()
 }
 

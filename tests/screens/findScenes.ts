@@ -1,10 +1,6 @@
 import type { Page } from 'playwright-core'
+import { openBass } from '../window/steps.ts'
 import type { Scene } from './scenes.ts'
-
-async function bass(page: Page): Promise<void> {
-  await page.getByRole('button', { name: /Bass in F/ }).click()
-  await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
-}
 
 /** Keys are heard once the window stands. */
 async function stands(page: Page): Promise<void> {
@@ -27,7 +23,7 @@ export const findScenes: readonly Scene[] = [
   {
     name: 'find',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await find(page, 'third')
     },
   },
@@ -35,14 +31,14 @@ export const findScenes: readonly Scene[] = [
   {
     name: 'find-none',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await find(page, 'clarinet')
     },
   },
   {
     name: 'explained',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await page.getByRole('button', { name: 'Explain “combination error”' }).first().click()
       await page.getByText('1200·log2(required / route)').waitFor()
     },

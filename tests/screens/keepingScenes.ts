@@ -1,12 +1,7 @@
 import type { Page } from 'playwright-core'
 import { choose, withPickers } from '../desktop/harness/pickers.ts'
+import { openBass, openExample, type } from '../window/steps.ts'
 import type { Scene } from './scenes.ts'
-
-async function type(page: Page, name: string, text: string): Promise<void> {
-  const field = page.getByRole('textbox', { name, exact: true })
-  await field.fill(text)
-  await field.press('Enter')
-}
 
 /** Saves an example to a file, changes it, and loses the page a while later without saving again. */
 export async function lose(page: Page): Promise<void> {
@@ -14,8 +9,7 @@ export async function lose(page: Page): Promise<void> {
   await page.addInitScript({ content: 'globalThis.__name = (named) => named' })
   await page.addInitScript(withPickers)
   await page.reload()
-  await page.getByRole('button', { name: /Bass in F/ }).click()
-  await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+  await openBass(page)
   await choose(page, 'bass.ferrule')
   await page.keyboard.press('Control+Shift+S')
   await page.getByRole('button', { name: 'Bass in F', exact: false }).first().waitFor()
@@ -47,8 +41,7 @@ export const keepingScenes: readonly Scene[] = [
     name: 'left-work-notice',
     set: async (page) => {
       await lose(page)
-      await page.getByRole('button', { name: /Early two-valve/ }).click()
-      await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+      await openExample(page, /Early two-valve/)
       await page.locator('.keepingNotice').waitFor()
     },
   },

@@ -1,13 +1,9 @@
 import type { Page } from 'playwright-core'
+import { openBass } from '../window/steps.ts'
 import type { Scene } from './scenes.ts'
 
-async function bass(page: Page): Promise<void> {
-  await page.getByRole('button', { name: /Bass in F/ }).click()
-  await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
-}
-
 async function loopsDialog(page: Page, text: string): Promise<void> {
-  await bass(page)
+  await openBass(page)
   await page.getByRole('button', { name: 'Loops in and out' }).click()
   await page.getByRole('menuitem', { name: 'Loops from a table…' }).click()
   await page.getByRole('textbox', { name: 'Paste from a spreadsheet' }).fill(text)
@@ -20,7 +16,7 @@ export const outScenes: readonly Scene[] = [
   {
     name: 'report',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await page.getByRole('button', { name: 'File' }).click()
       await page.getByRole('menuitem', { name: 'Report…' }).click()
       await page.getByRole('checkbox', { name: 'comparison' }).uncheck()
@@ -46,7 +42,7 @@ export const outScenes: readonly Scene[] = [
   {
     name: 'loops-menu',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       const menu = page.getByRole('button', { name: 'Loops in and out' })
       await menu.scrollIntoViewIfNeeded()
       await menu.click()

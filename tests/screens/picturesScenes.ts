@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core'
+import { openExample, startFrom } from '../window/steps.ts'
 import type { Scene } from './scenes.ts'
 
 async function picture(page: Page, title: RegExp, name: string): Promise<void> {
-  await page.getByRole('button', { name: title }).click()
-  await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+  await openExample(page, title)
   await show(page, name)
 }
 
@@ -13,14 +13,8 @@ async function show(page: Page, name: string): Promise<void> {
   await page.locator('svg.picture, .picturePlace .empty').first().waitFor()
 }
 
-async function system(page: Page, name: RegExp): Promise<void> {
-  await page.getByRole('button', { name: 'New workbook…' }).click()
-  await page.getByRole('radio', { name }).check()
-  await page.getByRole('button', { name: 'Create workbook' }).click()
-}
-
 async function twelveValves(page: Page): Promise<void> {
-  await system(page, /Plain, six valves/)
+  await startFrom(page, /Plain, six valves/)
   for (let valve = 7; valve <= 12; valve++) await page.getByRole('button', { name: 'Add a valve' }).click()
 }
 

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core'
+import { openBass, openExample, startFrom } from '../window/steps.ts'
 import { benchScenes } from './benchScenes.ts'
 import { boreScenes } from './boreScenes.ts'
 import { findScenes } from './findScenes.ts'
@@ -14,23 +15,10 @@ export interface Scene {
   readonly set: (page: Page) => Promise<void>
 }
 
-async function example(page: Page, title: RegExp): Promise<void> {
-  await page.getByRole('button', { name: title }).click()
-  await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
-}
-
-const bass = (page: Page) => example(page, /Bass in F/)
-
 async function tab(page: Page, name: string): Promise<void> {
   await page.getByRole('tab', { name }).click()
   // A page arrives when it is first asked for.
   await page.locator('#page > *').first().waitFor()
-}
-
-async function start(page: Page, system: RegExp): Promise<void> {
-  await page.getByRole('button', { name: 'New workbook…' }).click()
-  await page.getByRole('radio', { name: system }).check()
-  await page.getByRole('button', { name: 'Create workbook' }).click()
 }
 
 async function addDesign(page: Page, system: RegExp): Promise<void> {
@@ -51,7 +39,7 @@ export const scenes: readonly Scene[] = [
   {
     name: 'curves',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await page
         .getByRole('row', { name: /^2-3-4/ })
         .getByRole('button')
@@ -62,14 +50,14 @@ export const scenes: readonly Scene[] = [
   {
     name: 'curves-all',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await page.getByRole('button', { name: 'all', exact: true }).click()
     },
   },
   {
     name: 'curves-notes',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await page.getByRole('button', { name: 'by note' }).click()
       await page.getByRole('row', { name: /^A2/ }).getByRole('button').first().click()
     },
@@ -77,7 +65,7 @@ export const scenes: readonly Scene[] = [
   {
     name: 'loop-open',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await page
         .getByRole('button', { name: /^third/ })
         .first()
@@ -87,38 +75,38 @@ export const scenes: readonly Scene[] = [
   {
     name: 'fingerings',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await tab(page, 'Fingerings')
     },
   },
   {
     name: 'compare',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await tab(page, 'Compare')
     },
   },
-  { name: 'double-horn', set: (page) => example(page, /Double horn/) },
-  { name: 'cut-off', set: (page) => example(page, /Six-valve trombone/) },
-  { name: 'early', set: (page) => example(page, /Early two-valve/) },
+  { name: 'double-horn', set: (page) => openExample(page, /Double horn/) },
+  { name: 'cut-off', set: (page) => openExample(page, /Six-valve trombone/) },
+  { name: 'early', set: (page) => openExample(page, /Early two-valve/) },
   {
     name: 'air',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await page.getByRole('button', { name: /^air/ }).click()
     },
   },
   {
     name: 'menu',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await page.getByRole('button', { name: 'File' }).click()
     },
   },
   {
     name: 'slip',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       const field = page.getByRole('textbox', { name: 'A4' })
       await field.fill('44')
       await field.press('Enter')
@@ -130,7 +118,7 @@ export const scenes: readonly Scene[] = [
   {
     name: 'no-designs',
     set: async (page) => {
-      await example(page, /Early two-valve/)
+      await openExample(page, /Early two-valve/)
       for (let left = await page.locator('.card').count(); left > 0; left--) {
         await page.locator('.cardName').first().press('Delete')
       }
@@ -139,7 +127,7 @@ export const scenes: readonly Scene[] = [
   {
     name: 'historic',
     set: async (page) => {
-      await start(page, /Early order/)
+      await startFrom(page, /Early order/)
       await addDesign(page, /Cut-off/)
       await addDesign(page, /a loop a step/)
       await page.getByRole('button', { name: 'by note' }).click()
@@ -148,7 +136,7 @@ export const scenes: readonly Scene[] = [
   {
     name: 'twelve',
     set: async (page) => {
-      await start(page, /Plain, six valves/)
+      await startFrom(page, /Plain, six valves/)
       for (let valve = 7; valve <= 12; valve++)
         await page.getByRole('button', { name: 'Add a valve' }).click()
       await page.getByRole('slider', { name: 'Length of twelfth' }).scrollIntoViewIfNeeded()
@@ -157,7 +145,7 @@ export const scenes: readonly Scene[] = [
   {
     name: 'twelve-all',
     set: async (page) => {
-      await start(page, /Plain, six valves/)
+      await startFrom(page, /Plain, six valves/)
       for (let valve = 7; valve <= 12; valve++)
         await page.getByRole('button', { name: 'Add a valve' }).click()
       await page.getByRole('button', { name: 'all', exact: true }).click()
@@ -166,7 +154,7 @@ export const scenes: readonly Scene[] = [
   {
     name: 'long-names',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await page.locator('.cardName').first().press('F2')
       const name = page.getByRole('textbox', { name: 'Design name' })
       await name.fill(
@@ -178,7 +166,7 @@ export const scenes: readonly Scene[] = [
   {
     name: 'question',
     set: async (page) => {
-      await bass(page)
+      await openBass(page)
       await page.getByRole('slider', { name: 'Length of first', exact: true }).press('ArrowRight')
       await page.getByRole('button', { name: 'File' }).click()
       await page.getByRole('menuitem', { name: /^Open/ }).click()

@@ -4,7 +4,7 @@ import { describe, expect } from 'vitest'
 import { browserTest } from '../desktop/harness/browserForm.ts'
 import { tenReadings } from '../screens/benchScenes.ts'
 import { canReadPdf, pageCount, pdfWords } from './pdf.ts'
-import { field, goTo, openExample, type } from './steps.ts'
+import { field, fill, goTo, openExample, pasteReadings, type } from './steps.ts'
 
 /** A new workbook of three plain valves on 1400 mm, and its bench. */
 function altoBench(page: Page): Promise<void> {
@@ -29,10 +29,6 @@ async function startJob(page: Page, name: string): Promise<void> {
   await page.getByRole('navigation', { name: 'On the bench' }).getByRole('button', { name }).click()
 }
 
-async function fill(page: Page, values: Readonly<Record<string, string>>): Promise<void> {
-  for (const [label, text] of Object.entries(values)) await type(page, label, text)
-}
-
 /** The third slide of the hand-worked case in the file's description. */
 const thirdSlide = {
   'Loop wanted, tube': '265',
@@ -50,14 +46,6 @@ const thirdSlide = {
 function result(page: Page, name: string): Promise<string | null> {
   const line = page.locator('.jobPlace .resultFigures > div').filter({ hasText: name })
   return line.locator('dd').first().textContent()
-}
-
-async function paste(page: Page, text: string): Promise<void> {
-  await page.getByText('Paste from a spreadsheet').click()
-  await field(page, 'Columns of fingering, harmonic or note, and cents; with headings in any order').fill(
-    text,
-  )
-  await page.getByRole('button', { name: 'Add to the table' }).click()
 }
 
 /** What would be printed: one page of both papers, with nothing wider than the sheet. */
@@ -132,7 +120,7 @@ describe('a technician', () => {
     const { page, complaints } = await form.open()
     await bassBench(page)
     await startJob(page, 'Read a tuner')
-    await paste(page, tenReadings)
+    await pasteReadings(page, tenReadings)
     const before = page.getByRole('region', { name: 'Before anything is cut' })
     await expect
       .poll(() => before.getByRole('listitem').first().textContent())
@@ -274,7 +262,7 @@ describe('a slip is pointed out beside its field, and what was typed stays', () 
     const { page } = await form.open()
     await bassBench(page)
     await startJob(page, 'Read a tuner')
-    await paste(page, '0\t4\t0\n1-9\t4\t3')
+    await pasteReadings(page, '0\t4\t0\n1-9\t4\t3')
     await expect.poll(() => page.getByRole('alert').textContent()).toContain('Row 2, column 1: found “1-9”')
     await expect.poll(() => page.locator('.readingsTable tbody tr').count()).toBe(0)
   })
@@ -376,7 +364,7 @@ describe('the sheet', () => {
     await printedOnOnePage(page)
     await startJob(page, 'Read a tuner')
     const rows = tenReadings.split('\n')
-    await paste(
+    await pasteReadings(
       page,
       Array.from({ length: 30 }, () => rows)
         .flat()

@@ -2,16 +2,12 @@ import type { Locator, Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { browserTest } from '../desktop/harness/browserForm.ts'
 import acoustics from '../fixtures/acoustics.json' with { type: 'json' }
-import { field, goTo, startFrom, type } from './steps.ts'
+import { field, fill, goTo, startFrom, type } from './steps.ts'
 
 /** A new workbook of three plain valves, at its bore. */
 async function plainBore(page: Page): Promise<void> {
   await startFrom(page, 'Plain, three valves')
   await goTo(page, 'Bore')
-}
-
-async function fill(page: Page, values: Readonly<Record<string, string>>): Promise<void> {
-  for (const [label, text] of Object.entries(values)) await type(page, label, text)
 }
 
 function button(page: Page, name: string): Locator {

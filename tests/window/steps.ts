@@ -3,16 +3,20 @@ import type { BrowserForm, OpenPage } from '../desktop/harness/browserForm.ts'
 
 /** What a person does in the window, in plain words. */
 
-export async function startFrom(page: Page, system: string): Promise<void> {
+export async function startFrom(page: Page, system: string | RegExp): Promise<void> {
   await page.getByRole('button', { name: 'New workbook…' }).click()
   await page.getByRole('radio', { name: system, exact: false }).check()
   await page.getByRole('button', { name: 'Create workbook' }).click()
   await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
 }
 
-export async function openExample(page: Page, title: string): Promise<void> {
+export async function openExample(page: Page, title: string | RegExp): Promise<void> {
   await page.getByRole('button', { name: title }).click()
   await page.getByRole('complementary', { name: 'Line-up' }).waitFor()
+}
+
+export function openBass(page: Page): Promise<void> {
+  return openExample(page, /Bass in F/)
 }
 
 export function field(page: Page, name: string): Locator {
@@ -23,6 +27,20 @@ export function field(page: Page, name: string): Locator {
 export async function type(page: Page, name: string, text: string): Promise<void> {
   await field(page, name).fill(text)
   await field(page, name).press('Enter')
+}
+
+/** Types into fields by their names, one after the other. */
+export async function fill(page: Page, values: Readonly<Record<string, string>>): Promise<void> {
+  for (const [name, text] of Object.entries(values)) await type(page, name, text)
+}
+
+/** Pastes readings into the table of the job that is shown. */
+export async function pasteReadings(page: Page, text: string): Promise<void> {
+  await page.getByText('Paste from a spreadsheet').click()
+  await field(page, 'Columns of fingering, harmonic or note, and cents; with headings in any order').fill(
+    text,
+  )
+  await page.getByRole('button', { name: 'Add to the table' }).click()
 }
 
 /** The figure of a row and design in the table under the curves. */

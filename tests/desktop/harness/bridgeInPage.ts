@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core'
 import type { Bridge, FileChange, MenuCommand, OpenAnswer, WindowState } from '#shared/bridge/bridge.ts'
+import type { Question } from '../../../src-main/channels/channels.ts'
 
 /** The page as these tests use it, in place of the window: what it heard is kept on the page itself. */
 type HeardPage = typeof globalThis & {
@@ -9,25 +10,28 @@ type HeardPage = typeof globalThis & {
   heardChanges: FileChange[]
 }
 
-type Question = Exclude<keyof Bridge, 'form' | 'onCommand' | 'onFile' | 'onFileChanged'>
-
-/** Asks the bridge from inside the page. */
-export function ask<Q extends Question>(
-  page: Page,
-  question: Q,
-  ...payload: Parameters<Bridge[Q]>
-): Promise<Awaited<ReturnType<Bridge[Q]>>> {
-  return page.evaluate(
-    ([name, given]) => {
-      const bridge = (globalThis as HeardPage).ferrule as unknown as Record<
-        string,
-        (...given: unknown[]) => unknown
-      >
-      return bridge[name]?.(...given)
-    },
-    [question, payload as unknown[]] as const,
-  ) as Promise<Awaited<ReturnType<Bridge[Q]>>>
+/** Asks the bridge from inside the page, where it stands under a name. */
+export function askingOf(place: 'ferrule' | 'bridgeInForce') {
+  return function ask<Q extends Question>(
+    page: Page,
+    question: Q,
+    ...payload: Parameters<Bridge[Q]>
+  ): Promise<Awaited<ReturnType<Bridge[Q]>>> {
+    return page.evaluate(
+      ([bridge, name, given]) => {
+        const places = globalThis as unknown as Record<
+          string,
+          Record<string, (...given: unknown[]) => unknown>
+        >
+        return places[bridge]?.[name]?.(...given)
+      },
+      [place, question, payload as unknown[]] as const,
+    ) as Promise<Awaited<ReturnType<Bridge[Q]>>>
+  }
 }
+
+/** Asks the desktop's bridge. */
+export const ask = askingOf('ferrule')
 
 /** Begins to keep the commands and files that reach the page. */
 export function listen(page: Page): Promise<void> {
