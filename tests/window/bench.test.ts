@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { browserTest } from '../desktop/harness/browserForm.ts'
 import { tenReadings } from '../screens/benchScenes.ts'
-import { canReadPdf, pageCount, pdfWords } from './pdf.ts'
+import { pageCount, pdfWords, pdfWordsTest } from './pdf.ts'
 import { field, fill, goTo, openExample, pasteReadings, type } from './steps.ts'
 
 /** A new workbook of three plain valves on 1400 mm, and its bench. */
@@ -42,10 +42,23 @@ const thirdSlide = {
   'Travel, movement': '30',
 }
 
+/** Sizes that slide, with a note for its sheet. */
+async function sizeThirdSlide(page: Page): Promise<void> {
+  await altoBench(page)
+  await startJob(page, 'Size a slide')
+  await fill(page, thirdSlide)
+  await type(page, 'On the sheet', 'Saltmarsh Lane, alto 12')
+}
+
 /** A figure of a list of results on the page, by its name. */
 function result(page: Page, name: string): Promise<string | null> {
   const line = page.locator('.jobPlace .resultFigures > div').filter({ hasText: name })
   return line.locator('dd').first().textContent()
+}
+
+async function pasteThreeHundredReadings(page: Page): Promise<void> {
+  await pasteReadings(page, Array.from({ length: 30 }, () => tenReadings).join('\n'))
+  await page.locator('.readingsPicture').first().waitFor()
 }
 
 /** What would be printed: one page of both papers, with nothing wider than the sheet. */
@@ -68,10 +81,7 @@ async function printedOnOnePage(page: Page): Promise<Uint8Array> {
 describe('a technician', () => {
   browserTest('sizes a third slide with 38 mm leg spacing, from nothing to the sheet', async ({ form }) => {
     const { page, complaints } = await form.open()
-    await altoBench(page)
-    await startJob(page, 'Size a slide')
-    await fill(page, thirdSlide)
-    await type(page, 'On the sheet', 'Saltmarsh Lane, alto 12')
+    await sizeThirdSlide(page)
     // 22 + 31 − 14 + 2·60 + 2·6 + π·38/2 = 230.690; (265 − 230.690)/2 = 17.155
     await expect.poll(() => result(page, 'straight ends, each')).toBe('17.2 mm')
     expect(await result(page, 'bow with straight ends')).toBe('94.0 mm of tube')
@@ -90,30 +100,35 @@ describe('a technician', () => {
     })
     await page.getByRole('button', { name: 'Print sheet' }).click()
     await page.locator('body[data-printed]').waitFor()
-    const sheet = await printedOnOnePage(page)
-    if (canReadPdf) {
-      const words = pdfWords(sheet)
-      const today = new Date()
-      const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((n) =>
-        String(n).padStart(2, '0'),
-      )
-      for (const expected of [
-        'Slide: third slide',
-        'Plain, three valves, third loop (3 down)',
-        `date ${day.join('-')}`,
-        'Saltmarsh Lane, alto 12',
-        'leg spacing 38.0 mm',
-        'travel 30.0 mm of movement',
-        '265.0 mm ± 0.50 of tube',
-        'straight end 17.2',
-        'straight ends, each 17.2 mm',
-        'inner leg 2 59.0 mm 61.0 mm',
-        'Dry-fitted and played before soldering',
-        'can hold lead',
-      ])
-        expect(words).toContain(expected)
-    }
+    await printedOnOnePage(page)
     expect(complaints).toEqual([])
+  })
+
+  pdfWordsTest('has on the printed sheet what was sized, for which design and when', async ({ form }) => {
+    const { page } = await form.open()
+    await sizeThirdSlide(page)
+    await expect.poll(() => result(page, 'straight ends, each')).toBe('17.2 mm')
+    const sheet = await printedOnOnePage(page)
+    const words = pdfWords(sheet)
+    const today = new Date()
+    const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((n) =>
+      String(n).padStart(2, '0'),
+    )
+    for (const expected of [
+      'Slide: third slide',
+      'Plain, three valves, third loop (3 down)',
+      `date ${day.join('-')}`,
+      'Saltmarsh Lane, alto 12',
+      'leg spacing 38.0 mm',
+      'travel 30.0 mm of movement',
+      '265.0 mm ± 0.50 of tube',
+      'straight end 17.2',
+      'straight ends, each 17.2 mm',
+      'inner leg 2 59.0 mm 61.0 mm',
+      'Dry-fitted and played before soldering',
+      'can hold lead',
+    ])
+      expect(words).toContain(expected)
   })
 
   browserTest('fits ten readings with one slip among them, and is warned', async ({ form }) => {
@@ -140,13 +155,22 @@ describe('a technician', () => {
     await page.getByRole('checkbox', { name: exactWanted }).check()
     await page.getByRole('button', { name: 'Undo “Lengths wanted”' }).click()
     await expect.poll(() => page.getByRole('checkbox', { name: exactWanted }).isChecked()).toBe(false)
-    const sheet = await printedOnOnePage(page)
-    if (canReadPdf) expect(pdfWords(sheet)).toContain('7. 1-2 on 4 +54.0, left out')
+    await printedOnOnePage(page)
 
     await page.getByRole('button', { name: 'Lengths as found' }).click()
     await page.getByRole('button', { name: 'Undo “Take lengths found”' }).click()
     await page.getByRole('button', { name: 'Undo “Leave reading out”' }).waitFor()
     expect(complaints).toEqual([])
+  })
+
+  pdfWordsTest('has on the printed sheet which reading was left out', async ({ form }) => {
+    const { page } = await form.open()
+    await bassBench(page)
+    await startJob(page, 'Read a tuner')
+    await pasteReadings(page, tenReadings)
+    await page.getByRole('checkbox', { name: 'reading 7 is in the fit' }).uncheck()
+    await expect.poll(() => page.getByText('is far off').count()).toBe(0)
+    expect(pdfWords(await printedOnOnePage(page))).toContain('7. 1-2 on 4 +54.0, left out')
   })
 
   browserTest('takes an alto from 452.5 to 440', async ({ form }) => {
@@ -363,21 +387,21 @@ describe('the sheet', () => {
     await fill(page, { 'Outer leg, each': '700', 'Leg spacing': '9', 'Out at pitch, movement': '90' })
     await printedOnOnePage(page)
     await startJob(page, 'Read a tuner')
-    const rows = tenReadings.split('\n')
-    await pasteReadings(
-      page,
-      Array.from({ length: 30 }, () => rows)
-        .flat()
-        .join('\n'),
-    )
-    await page.locator('.readingsPicture').first().waitFor()
-    const sheet = await printedOnOnePage(page)
-    if (canReadPdf) expect(pdfWords(sheet)).toContain('more readings in the workbook')
+    await pasteThreeHundredReadings(page)
+    await printedOnOnePage(page)
     await startJob(page, 'Change the pitch')
     await page
       .getByRole('combobox', { name: 'Design' })
       .selectOption({ label: 'Independent, a loop a combination' })
     await printedOnOnePage(page)
+  })
+
+  pdfWordsTest('says of readings that there are more than it has room for', async ({ form }) => {
+    const { page } = await form.open()
+    await bassBench(page)
+    await startJob(page, 'Read a tuner')
+    await pasteThreeHundredReadings(page)
+    expect(pdfWords(await printedOnOnePage(page))).toContain('more readings in the workbook')
   })
 
   browserTest('gives way to the template at full size, with a line of 100 mm to check', async ({ form }) => {

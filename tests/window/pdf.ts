@@ -1,7 +1,8 @@
 import { execFileSync, spawnSync } from 'node:child_process'
+import { browserTest } from '../desktop/harness/browserForm.ts'
 
-/** Whether the program that takes words out of a PDF is installed. */
-export const canReadPdf = spawnSync('pdftotext', ['-v']).error === undefined
+/** A test of the words of a PDF, reported as skipped where they cannot be taken out. */
+export const pdfWordsTest = browserTest.skipIf(spawnSync('pdftotext', ['-v']).error !== undefined)
 
 /** Pages of a PDF as Chromium writes them: each page object says of itself that it is one. */
 export function pageCount(pdf: Uint8Array): number {
