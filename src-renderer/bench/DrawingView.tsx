@@ -2,6 +2,8 @@ import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'reac
 import type { Drawing, Shape } from '#shared/bench/drawing/drawing.ts'
 import { fittedDrawing } from '#shared/bench/drawing/fitted.ts'
 import { arcPath } from '#shared/bench/drawing/svg.ts'
+import { roundDown } from '../look/roundScale.ts'
+import { ScaleBar } from '../look/ScaleBar.tsx'
 import { PictureOut } from '../picture/PictureOut.tsx'
 import { benchWords } from '../words/bench.ts'
 
@@ -35,7 +37,7 @@ export function DrawingView({ draw, label, name }: DrawingViewProps): ReactNode 
           <PictureOut name={name} title={label}>
             <DrawingSvg drawing={fitted.drawing} label={label} unitsPerMm={fitted.scale} unit="px" />
           </PictureOut>
-          <ScaleBar pxPerMm={fitted.scale} />
+          <DrawingScale pxPerMm={fitted.scale} />
         </>
       )}
     </div>
@@ -108,16 +110,15 @@ function ShapeOf({ shape }: { readonly shape: Shape }): ReactNode {
   )
 }
 
+const widestBarPx = 140
+const longestBarMm = 200
+
 /** A bar of a round length at the drawing's scale. */
-function ScaleBar({ pxPerMm }: { readonly pxPerMm: number }): ReactNode {
-  const mm = [200, 100, 50, 20, 10, 5, 2, 1].find((round) => round * pxPerMm <= 140) ?? 1
-  const px = mm * pxPerMm
+function DrawingScale({ pxPerMm }: { readonly pxPerMm: number }): ReactNode {
+  const mm = Math.min(longestBarMm, roundDown(Math.max(widestBarPx / pxPerMm, 1)))
   return (
-    <p className="scaleBar drawingScale">
-      <svg width={px + 2} height="8" aria-hidden="true">
-        <path d={`M1 1V7M1 4H${px + 1}M${px + 1} 1V7`} />
-      </svg>
+    <ScaleBar lengthPx={mm * pxPerMm} place="drawingScale">
       {benchWords.barLength(mm)}
-    </p>
+    </ScaleBar>
   )
 }

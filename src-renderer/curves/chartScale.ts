@@ -1,5 +1,4 @@
-/** Steps that a scale may have, over a power of ten. */
-const steps = [1, 2, 5, 10]
+import { multiples, roundUp } from '../look/roundScale.ts'
 
 /**
  * Round values along a range, so many that two of them are no nearer than `leastPx` on an axis of `lengthPx`.
@@ -11,10 +10,6 @@ export function roundValues(
   lengthPx: number,
   leastPx: number,
 ): readonly number[] {
-  const least = ((high - low) * leastPx) / lengthPx
-  const power = 10 ** Math.floor(Math.log10(least))
-  const step = power * (steps.find((each) => each * power >= least * (1 - 1e-9)) ?? 10)
-  const first = Math.ceil(low / step - 1e-9)
-  const last = Math.floor(high / step + 1e-9)
-  return Array.from({ length: last - first + 1 }, (_, i) => Number(((first + i) * step).toPrecision(12)))
+  const step = roundUp(((high - low) * leastPx) / lengthPx)
+  return multiples(step, low, high).map((value) => Number(value.toPrecision(12)))
 }

@@ -1,4 +1,5 @@
 import { plainFigure } from '#shared/quantity/figures.ts'
+import { multiples, roundUp } from '../look/roundScale.ts'
 
 const inchMm = 25.4
 
@@ -14,12 +15,7 @@ export function roundTicks(
   leastPx: number,
 ): readonly number[] {
   const unitMm = unit === 'mm' ? 1 : inchMm
-  const least = leastPx / (pxPerMm * unitMm)
-  const power = 10 ** Math.floor(Math.log10(least))
-  const step = ([1, 2, 5, 10].find((factor) => factor * power >= least) ?? 10) * power * unitMm
-  const first = Math.ceil(fromMm / step - 1e-9)
-  const count = Math.floor(toMm / step + 1e-9) - first + 1
-  return Array.from({ length: Math.max(0, count) }, (_, i) => (first + i) * step)
+  return multiples(roundUp(leastPx / (pxPerMm * unitMm)) * unitMm, fromMm, toMm)
 }
 
 /** A place on such a scale as it is written beside it. */

@@ -5,6 +5,8 @@ import { bitsOf, routing } from '#shared/valves/route.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { Mark } from '../help/Mark.tsx'
 import { ListenFold } from '../listen/ListenFold.tsx'
+import { roundDown } from '../look/roundScale.ts'
+import { ScaleBar } from '../look/ScaleBar.tsx'
 import { type DerivedDesign, useSelectedDesign, useWarnings } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { type Selection, useView } from '../state/viewStore.ts'
@@ -97,7 +99,7 @@ function LoopList({
           />
         ))}
       </ul>
-      {design.loops.length === 0 ? null : <ScaleBar longestMm={longestMm} unit={unit} />}
+      {design.loops.length === 0 ? null : <TubingScale longestMm={longestMm} unit={unit} />}
     </>
   )
 }
@@ -123,7 +125,7 @@ function downOf({ design, tables }: DerivedDesign, selection: Selection | null):
 }
 
 /** A bar of a round length at the drawings' scale, as on a drawing. */
-function ScaleBar({
+function TubingScale({
   longestMm,
   unit,
 }: {
@@ -131,17 +133,11 @@ function ScaleBar({
   readonly unit: 'mm' | 'in'
 }): ReactNode {
   const step = unit === 'mm' ? 1 : 25.4
-  const most = longestMm / 2 / step
-  const round = 10 ** Math.floor(Math.log10(Math.max(most, 1)))
-  const units = [5, 2, 1].map((factor) => factor * round).find((candidate) => candidate <= most) ?? round
-  const px = ((units * step) / longestMm) * drawingWidthPx
+  const lengthMm = step * roundDown(Math.max(longestMm / 2 / step, 1))
   return (
-    <p className="scaleBar">
-      <svg width={px + 2} height="8" aria-hidden="true">
-        <path d={`M1 1V7M1 4H${px + 1}M${px + 1} 1V7`} />
-      </svg>
-      {words.ofTube(lengthText(units * step, unit, 0))}
-    </p>
+    <ScaleBar lengthPx={(lengthMm / longestMm) * drawingWidthPx}>
+      {words.ofTube(lengthText(lengthMm, unit, 0))}
+    </ScaleBar>
   )
 }
 

@@ -3,6 +3,7 @@ import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { fingeringName } from '#shared/valves/fingering.ts'
 import type { BenchReadings } from '#shared/workbook/bench.ts'
+import { multiples, roundUp } from '../../look/roundScale.ts'
 import { readingsWords } from '../../words/benchReadings.ts'
 
 interface ReadingsPictureProps {
@@ -102,7 +103,5 @@ function rangeOf(values: readonly number[]): readonly [number, number] {
 
 /** Round values within a range, some four to eight of them. */
 function ticksOf(low: number, high: number): readonly number[] {
-  const step = [5, 10, 20, 50, 100, 200, 500].find((each) => (high - low) / each <= 8) ?? 1000
-  const first = Math.ceil(low / step)
-  return Array.from({ length: Math.floor(high / step) - first + 1 }, (_, i) => (first + i) * step)
+  return multiples(roundUp(Math.max(5, (high - low) / 8)), low, high)
 }
