@@ -8,6 +8,7 @@ const noCommands = new Set([
   'meantLoop',
   'strangers',
   'withBore',
+  'withDetuning',
   'withJob',
   'withReadingsOf',
   'withSections',
