@@ -9,7 +9,6 @@ import { openHelp } from '../help/helpStore.ts'
 import { stopListening } from '../listen/listenActions.ts'
 import { useListen } from '../listen/listenStore.ts'
 import { pages } from '../pages/pages.ts'
-import { startWorkbook, whenKept } from '../state/fileActions.ts'
 import { useSettings } from '../state/settings.ts'
 import { commands } from '../state/useForm.ts'
 import { useView } from '../state/viewStore.ts'
@@ -31,7 +30,7 @@ function menuItem(name: MenuCommand & CommandName): Item {
 
 const always: readonly Item[] = [
   ...(['new', 'open', 'help'] as const).map(menuItem),
-  command('settings', () => useDialog.setState({ open: 'settings' })),
+  command('settings', commands.settings),
   command('firstSteps', () => openHelp('steps')),
   command('signsAndKeys', () => openHelp('keys')),
   command('words', () => openHelp('words')),
@@ -47,7 +46,7 @@ const always: readonly Item[] = [
 
 const withWorkbook: readonly Item[] = [
   ...(['save', 'saveAs', 'undo', 'redo', 'print', 'pdf'] as const).map(menuItem),
-  command('start', () => whenKept(() => startWorkbook(null))),
+  command('start', commands.startPage),
   command('air', () => useDialog.setState({ open: 'air' })),
   command('newDesign', () => useDialog.setState({ open: 'newDesign' })),
 ]

@@ -6,16 +6,9 @@ import { useDialog } from '../dialogs/dialogStore.ts'
 import { Actions } from '../fields/Actions.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
-import {
-  openByDialog,
-  save,
-  saveAs,
-  startWorkbook,
-  useDirty,
-  useFile,
-  whenKept,
-} from '../state/fileActions.ts'
+import { useDirty, useFile } from '../state/fileActions.ts'
 import { useHistory } from '../state/history.ts'
+import { commands } from '../state/useForm.ts'
 import { redo, undo, useWorkbook } from '../state/workbookStore.ts'
 import { reportWords } from '../words/report.ts'
 import { stripWords as words } from '../words/strip.ts'
@@ -46,15 +39,15 @@ function FileMenu(): ReactNode {
       label={words.file}
       text={words.fileShown}
       items={[
-        { text: words.newWorkbook, act: () => whenKept(() => useDialog.setState({ open: 'newWorkbook' })) },
-        { text: words.open, keys: `${mainKey}O`, act: openByDialog },
-        { text: words.startPage, act: () => whenKept(() => startWorkbook(null)) },
-        { text: words.save, keys: `${mainKey}S`, act: () => void save() },
-        { text: words.saveAs, keys: `${mainKey}Shift+S`, act: () => void saveAs() },
-        { text: reportWords.open, act: () => useDialog.setState({ open: 'report' }) },
-        { text: words.find, keys: `${mainKey}K`, act: () => useDialog.setState({ open: 'find' }) },
-        { text: words.settings, act: () => useDialog.setState({ open: 'settings' }) },
-        { text: words.help, keys: 'F1', act: () => useDialog.setState({ open: 'help' }) },
+        { text: words.newWorkbook, act: commands.new },
+        { text: words.open, keys: `${mainKey}O`, act: commands.open },
+        { text: words.startPage, act: commands.startPage },
+        { text: words.save, keys: `${mainKey}S`, act: commands.save },
+        { text: words.saveAs, keys: `${mainKey}Shift+S`, act: commands.saveAs },
+        { text: reportWords.open, act: commands.report },
+        { text: words.find, keys: `${mainKey}K`, act: commands.palette },
+        { text: words.settings, act: commands.settings },
+        { text: words.help, keys: 'F1', act: commands.help },
       ]}
     />
   )
