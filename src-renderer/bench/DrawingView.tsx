@@ -1,9 +1,10 @@
-import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { type ReactNode, useMemo } from 'react'
 import type { Drawing, Shape } from '#shared/bench/drawing/drawing.ts'
 import { fittedDrawing } from '#shared/bench/drawing/fitted.ts'
 import { arcPath } from '#shared/bench/drawing/svg.ts'
 import { roundDown } from '../look/roundScale.ts'
 import { ScaleBar } from '../look/ScaleBar.tsx'
+import { useWidth } from '../look/useWidth.ts'
 import { PictureOut } from '../picture/PictureOut.tsx'
 import { benchWords } from '../words/bench.ts'
 
@@ -19,13 +20,7 @@ const leastWordsPx = 12.5
 
 /** A drawing to scale, as large as there is room, with a bar to measure it by. */
 export function DrawingView({ draw, label, name }: DrawingViewProps): ReactNode {
-  const frame = useRef<HTMLDivElement>(null)
-  const [widthPx, setWidthPx] = useState(0)
-  useLayoutEffect(() => {
-    const observer = new ResizeObserver(([entry]) => setWidthPx(Math.floor(entry?.contentRect.width ?? 0)))
-    if (frame.current) observer.observe(frame.current)
-    return () => observer.disconnect()
-  }, [])
+  const [frame, widthPx] = useWidth<HTMLDivElement>()
   const fitted = useMemo(
     () => (widthPx === 0 ? null : fittedDrawing(draw, widthPx, heightFor(widthPx), leastWordsPx)),
     [draw, widthPx],

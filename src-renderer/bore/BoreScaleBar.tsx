@@ -1,5 +1,7 @@
 import type { ReactNode } from 'react'
 import { lengthText } from '#shared/quantity/figures.ts'
+import { inchMm } from '#shared/quantity/units.ts'
+import { roundDown } from '../look/roundScale.ts'
 import type { KeyEntry } from '../picture/pictureKey.ts'
 import { svgElement } from '../picture/svgElement.ts'
 import { boreWords } from '../words/bore.ts'
@@ -36,10 +38,8 @@ export function scaleBarEntry(props: BoreScaleBarProps, ink: string): KeyEntry {
 }
 
 function scaleBar({ drawn: { pxPerMm, stretch }, unit }: BoreScaleBarProps) {
-  const stepMm = unit === 'mm' ? 1 : 25.4
-  const most = widestPx / pxPerMm / stepMm
-  const power = 10 ** Math.floor(Math.log10(Math.max(most, 1)))
-  const units = [5, 2, 1].map((factor) => factor * power).find((each) => each <= most) ?? 1
+  const stepMm = unit === 'mm' ? 1 : inchMm
+  const units = roundDown(Math.max(widestPx / pxPerMm / stepMm, 1))
   const length = lengthText(units * stepMm, unit, 0)
   const text =
     stretch === 1

@@ -2,7 +2,8 @@ import { type DragEvent, type ReactNode, useDeferredValue, useId, useMemo, useRe
 import { sectionLengthMm } from '#shared/bore/checkBore.ts'
 import { type ReadProfile, readProfile } from '#shared/bore/readProfile.ts'
 import { lengthText } from '#shared/quantity/figures.ts'
-import { mostBytes } from '#shared/workbook/openWorkbook.ts'
+import { mostBytes } from '#shared/workbook/fileLimit.ts'
+import { decodeUtf8 } from '../bridge/decodeUtf8.ts'
 import { Segments } from '../fields/Choice.tsx'
 import { useSettings } from '../state/settings.ts'
 import { boreWords } from '../words/bore.ts'
@@ -148,9 +149,7 @@ function fileDrop(take: (file: File) => void) {
 
 async function textOf(file: File): Promise<{ readonly text: string } | { readonly message: string }> {
   if (file.size > mostBytes) return { message: boreWords.fileTooLarge(file.name) }
-  try {
-    return { text: new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer()) }
-  } catch {
-    return { message: boreWords.fileNotRead(file.name) }
-  }
+  const content = await file.arrayBuffer().catch(() => null)
+  const text = content === null ? null : decodeUtf8(content)
+  return text === null ? { message: boreWords.fileNotRead(file.name) } : { text }
 }

@@ -6,8 +6,6 @@ import { migrate, migrations } from './migrate.ts'
 import { brokenRule } from './rules.ts'
 import { currentVersion, type Workbook } from './workbook.ts'
 
-export { mostBytes } from './fileLimit.ts'
-
 /** What became of opening: the workbook, or why it was refused. */
 export type Opened =
   | { readonly ok: true; readonly workbook: Workbook }

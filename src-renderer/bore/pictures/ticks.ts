@@ -1,3 +1,5 @@
+import { multiples, roundUp } from '../../look/roundScale.ts'
+
 /** Round values within a range, at most `most` of them, and the decimals they need. */
 export interface Ticks {
   readonly values: readonly number[]
@@ -7,12 +9,8 @@ export interface Ticks {
 /** Ticks at 1, 2 or 5 times a power of ten. */
 export function ticksWithin(low: number, high: number, most: number): Ticks {
   const span = Math.max(high - low, 1e-9)
-  const power = 10 ** Math.floor(Math.log10(span / most))
-  const step = [1, 2, 5, 10].map((factor) => factor * power).find((each) => span / each <= most) ?? 10 * power
-  const first = Math.ceil(low / step - 1e-9)
-  const count = Math.floor(high / step + 1e-9) - first + 1
-  const values = Array.from({ length: Math.max(0, count) }, (_, i) => (first + i) * step)
-  return { values, digits: Math.max(0, -Math.floor(Math.log10(step) + 1e-9)) }
+  const step = roundUp(span / most)
+  return { values: multiples(step, low, high), digits: Math.max(0, -Math.floor(Math.log10(step) + 1e-9)) }
 }
 
 /** A range with room around its values; never narrower than `least`. */
