@@ -1,7 +1,7 @@
 import { type ReactNode, useState } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
-import type { Candidate } from '#shared/tuning/candidates.ts'
+import { type Candidate, isSameWay } from '#shared/tuning/candidates.ts'
 import { type Note, playedCandidate } from '#shared/tuning/notes.ts'
 import { chooseFingering } from '#shared/workbook/commands/designCommands.ts'
 import { PrintButtons } from '../bench/sheet/PrintButtons.tsx'
@@ -12,7 +12,7 @@ import { type DerivedDesign, useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { type Selection, select, useView } from '../state/viewStore.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
-import { fingeringsTable, isSameWay } from '../tables/fingeringsTable.ts'
+import { fingeringsTable } from '../tables/fingeringsTable.ts'
 import { TableOut } from '../tables/TableOut.tsx'
 import { fingeringsWords as words } from '../words/fingerings.ts'
 import { pageNames } from '../words/pages.ts'
@@ -125,10 +125,10 @@ interface NoteRowProps {
 
 function NoteRow({ derived, note, limit }: NoteRowProps): ReactNode {
   const spelling = useSettings((settings) => settings.spelling)
-  const shown = note.candidates.filter((candidate, i) => i < limit || candidate === note.nearest)
+  const shown = note.candidates().filter((candidate, i) => i < limit || isSameWay(candidate, note.nearest))
   const chosenOutside = note.chosen !== null && !shown.some((candidate) => isSameWay(candidate, note.chosen))
   const all = chosenOutside && note.chosen !== null ? [note.chosen, ...shown] : shown
-  const more = note.candidates.length - shown.length
+  const more = note.candidates().length - shown.length
   return (
     <tr>
       <th scope="row">{noteName(note.midi, spelling)}</th>

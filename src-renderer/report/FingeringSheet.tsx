@@ -1,7 +1,7 @@
 import { type ReactNode, useRef } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { signedCents } from '#shared/quantity/figures.ts'
-import type { Candidate } from '#shared/tuning/candidates.ts'
+import { type Candidate, isSameWay } from '#shared/tuning/candidates.ts'
 import { type Note, playedCandidate } from '#shared/tuning/notes.ts'
 import { Fact } from '../bench/sheet/Fact.tsx'
 import { sheetWidthMm } from '../bench/sheet/paper.ts'
@@ -9,7 +9,6 @@ import { today } from '../bench/sheet/today.ts'
 import { useOnePage } from '../bench/sheet/useOnePage.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
-import { isSameWay } from '../tables/fingeringsTable.ts'
 import { reportWords, chartWords as words } from '../words/report.ts'
 import { titles } from '../words/tableHeadings.ts'
 
@@ -33,7 +32,9 @@ export function FingeringSheet({ derived, workbook }: FingeringSheetProps): Reac
   const notes = [...tables.notes].reverse()
   const shown = notes.map((note) => ({ note, ...waysOf(note) }))
   const leftOut = shown.reduce((sum, { note, played, others }) => {
-    return sum + note.candidates.length - others.length - (played !== null && isListed(note, played) ? 1 : 0)
+    return (
+      sum + note.candidates().length - others.length - (played !== null && isListed(note, played) ? 1 : 0)
+    )
   }, 0)
   return (
     <article className="benchSheet reportPage" ref={sheet} style={{ width: `${sheetWidthMm}mm` }}>
@@ -65,7 +66,7 @@ interface Ways {
 /** The way that counts for a note, and as many others as there is room for, the nearest among them. */
 function waysOf(note: Note): Ways {
   const played = playedCandidate(note)
-  const wanted = [note.usual, note.nearest, ...note.candidates].filter((way) => way !== null)
+  const wanted = [note.usual, note.nearest, ...note.candidates()].filter((way) => way !== null)
   const others: Candidate[] = []
   let letters = 0
   for (const way of wanted) {
@@ -79,7 +80,7 @@ function waysOf(note: Note): Ways {
 
 /** A choice may lie outside the candidates. */
 function isListed({ candidates }: Note, way: Candidate): boolean {
-  return candidates.some((candidate) => isSameWay(candidate, way))
+  return candidates().some((candidate) => isSameWay(candidate, way))
 }
 
 function NoteLine({ note, played, others }: Ways & { readonly note: Note }): ReactNode {

@@ -1,6 +1,6 @@
 import { plainNoteName, type Spelling } from '#shared/pitch/noteName.ts'
 import type { Cell, Table } from '#shared/table/table.ts'
-import type { Candidate } from '#shared/tuning/candidates.ts'
+import { type Candidate, isSameWay } from '#shared/tuning/candidates.ts'
 import type { Note } from '#shared/tuning/notes.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { headings, titles } from '../words/tableHeadings.ts'
@@ -26,8 +26,8 @@ export function fingeringsTable({ design, tables }: DerivedDesign, spelling: Spe
 
 function noteRows(note: Note, spelling: Spelling): readonly (readonly Cell[])[] {
   const start = [plainNoteName(note.midi, spelling), plainNoteName(note.writtenMidi, spelling), note.targetHz]
-  const isListed = note.candidates.some((each) => isSameWay(each, note.chosen))
-  const ways = note.chosen === null || isListed ? note.candidates : [note.chosen, ...note.candidates]
+  const isListed = note.candidates().some((each) => isSameWay(each, note.chosen))
+  const ways = note.chosen === null || isListed ? note.candidates() : [note.chosen, ...note.candidates()]
   if (ways.length === 0) return [[...start, null, null, null, null, null]]
   return ways.map((way) => [
     ...start,
@@ -47,9 +47,4 @@ export function marksOf(way: Candidate, { usual, nearest, chosen }: Note): reado
     [chosen, headings.chosen],
   ] as const
   return marks.flatMap(([marked, mark]) => (isSameWay(way, marked) ? [mark] : []))
-}
-
-/** Whether two candidates are the same fingering on the same harmonic. */
-export function isSameWay(a: Candidate, b: Candidate | null): boolean {
-  return b !== null && a.harmonic === b.harmonic && a.fingering === b.fingering
 }

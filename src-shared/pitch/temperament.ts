@@ -22,12 +22,14 @@ const pitchClassOfA = 9
  * @example temperamentDeviations({ kind: 'just', key: 'C' })[4] // 2: E lies a pure fifth above A
  */
 export function temperamentDeviations(temperament: Temperament): readonly number[] {
-  if (temperament.kind === 'equal') return Array<number>(12).fill(0)
+  if (temperament.kind === 'equal') return equalDeviations
   if (temperament.kind === 'custom') return typedDeviations(temperament.cents)
   const key = pitchClassOfName(temperament.key)
   if (key === null) throw new RangeError(`no key note is called ${temperament.key}`)
   return levelledAtA(deviationsAboveKey[temperament.kind], key)
 }
+
+const equalDeviations: readonly number[] = Array<number>(12).fill(0)
 
 /**
  * Five-limit just intonation above the key note, as textbooks list it for a chromatic scale (minor seventh 9/5,

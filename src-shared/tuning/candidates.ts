@@ -21,7 +21,19 @@ export interface Candidate {
 /** A candidate lies within this many cents of its note. */
 export const candidateReachCents = 60
 
+/** Errors that differ by less are alike. */
+const roundingCents = 1e-9
+
 const awkwardHarmonics: ReadonlySet<number> = new Set([7, 11, 13, 14])
+
+/**
+ * Whether two candidates of one design are the same fingering on the same harmonic.
+ *
+ * @example isSameWay(candidate, note.usual)
+ */
+export function isSameWay(a: Candidate, b: Candidate | null): boolean {
+  return b !== null && a.harmonic === b.harmonic && a.fingering === b.fingering
+}
 
 /** Frequency of harmonic n on a route, Hz: `n·c/(2·length)` times the offset of that harmonic. */
 export function harmonicHz(instrument: Instrument, lengthMm: number, harmonic: number): number {
@@ -29,45 +41,124 @@ export function harmonicHz(instrument: Instrument, lengthMm: number, harmonic: n
   return ((harmonic * instrument.playedSpeedOfSoundMps * 1000) / (2 * lengthMm)) * ratioOfCents(offsetCents)
 }
 
-/** The candidates of one note, each list in the usual order; those on harmonics 7, 11, 13 and 14 apart. */
-export interface Found {
-  readonly usable: Candidate[]
-  readonly awkward: Candidate[]
+/**
+ * The ways to reach every note. A compass has thousands of them and a picture wants one or two of a note, so that
+ * a candidate is only made of those asked for. All are empty or `null` for a note that nothing reaches.
+ */
+export interface Ways {
+  /** Lowest and highest midi number that some way reaches; `null` when there is none. */
+  readonly compass: readonly [number, number] | null
+  /** Usual order; harmonics 7, 11, 13 and 14 last. */
+  readonly candidates: (midi: number) => readonly Candidate[]
+  /** What the trade teaches; `null` when only harmonics 7, 11, 13 or 14 come near. */
+  readonly usual: (midi: number) => Candidate | null
+  /** The first than which no other is nearer by more than rounding. */
+  readonly nearest: (midi: number) => Candidate | null
 }
 
 /**
- * The candidates of every note that some fingering reaches, by midi number. Fingerings are gone through in their
- * usual order and harmonics upwards, so that the lists come out in order and need no sorting.
+ * Finds the ways to reach every note. Fingerings are gone through in their usual order and harmonics upwards, so
+ * that the lists come out in order and need no sorting.
  *
  * @param combinations rows of `combinationTable` for the same fingerings, in the same order
  */
-export function candidatesByMidi(
+export function waysToNotes(
   instrument: Instrument,
   combinations: readonly Combination[],
   fingerings: readonly NamedFingering[],
-): ReadonlyMap<number, Found> {
+): Ways {
   const { a4Hz, temperament } = instrument.reference
-  const order = usualOrder(instrument.valves)
-  const inOrder = fingerings.map((_, i) => i).sort((a, b) => order(fingerings[a]!, fingerings[b]!))
   const harmonics = harmonicPlaces(instrument)
   const deviations = temperamentDeviations(temperament)
-  const reach = Math.ceil((candidateReachCents + largestOf(deviations) - 50) / 100)
+  const firstHz = combinations.map(
+    ({ lengthMm }) => (instrument.playedSpeedOfSoundMps * 1000) / (2 * lengthMm),
+  )
+  const firstCents = firstHz.map((hz) => midiCentsOfHz(hz, a4Hz))
+
+  const order = usualOrder(instrument.valves)
+  const inOrder = fingerings.map((_, i) => i).sort((a, b) => order(fingerings[a]!, fingerings[b]!))
+  const reachCents = candidateReachCents + largestOf(deviations)
+  const errorCents = (place: number, midi: number): number =>
+    place - 100 * midi - deviations[pitchClass(midi)]!
   const found = new Map<number, Found>()
   for (const i of inOrder) {
-    const firstHz = (instrument.playedSpeedOfSoundMps * 1000) / (2 * combinations[i]!.lengthMm)
-    const firstCents = midiCentsOfHz(firstHz, a4Hz)
-    for (const { harmonic, ratio, cents } of harmonics) {
-      const place = firstCents + cents
-      const near = Math.round(place / 100)
-      for (let midi = near - reach; midi <= near + reach; midi++) {
-        const errorCents = place - 100 * midi - deviations[pitchClass(midi)]!
-        if (Math.abs(errorCents) > candidateReachCents) continue
-        const candidate = candidateOf(fingerings[i]!, harmonic, firstHz * ratio, errorCents)
-        keep(found, midi, candidate)
+    for (let h = 0; h < harmonics.length; h++) {
+      const { cents, isAwkward } = harmonics[h]!
+      const place = firstCents[i]! + cents
+      const highest = Math.floor((place + reachCents) / 100)
+      for (let midi = Math.ceil((place - reachCents) / 100); midi <= highest; midi++) {
+        const size = Math.abs(errorCents(place, midi))
+        if (size > candidateReachCents) continue
+        let present = found.get(midi)
+        if (present === undefined) {
+          present = { usable: newList(), awkward: newList() }
+          found.set(midi, present)
+        }
+        add(isAwkward ? present.awkward : present.usable, i * harmonics.length + h, size)
       }
     }
   }
-  return found
+
+  const candidate = (way: number, midi: number): Candidate => {
+    const i = Math.floor(way / harmonics.length)
+    const { name, pressed, semitones } = fingerings[i]!
+    const { harmonic, ratio, cents } = harmonics[way % harmonics.length]!
+    return {
+      fingering: name,
+      pressed,
+      semitones,
+      harmonic,
+      hz: firstHz[i]! * ratio,
+      errorCents: errorCents(firstCents[i]! + cents, midi),
+    }
+  }
+  const midis = [...found.keys()]
+  return {
+    compass: midis.length === 0 ? null : [Math.min(...midis), Math.max(...midis)],
+    candidates: (midi) => waysInOrder(found.get(midi)).map((way) => candidate(way, midi)),
+    usual: (midi) => {
+      const way = found.get(midi)?.usable.ways[0]
+      return way === undefined ? null : candidate(way, midi)
+    },
+    nearest: (midi) => {
+      const way = nearestWay(found.get(midi))
+      return way === undefined ? null : candidate(way, midi)
+    },
+  }
+}
+
+/** Ways in their usual order, each a number, and the nearest of them. */
+interface List {
+  readonly ways: number[]
+  nearest: number | undefined
+  leastCents: number
+}
+
+/** The ways to a note; those on harmonics 7, 11, 13 and 14 are awkward. */
+interface Found {
+  readonly usable: List
+  readonly awkward: List
+}
+
+function newList(): List {
+  return { ways: [], nearest: undefined, leastCents: Number.POSITIVE_INFINITY }
+}
+
+function add(list: List, way: number, sizeCents: number): void {
+  list.ways.push(way)
+  if (sizeCents >= list.leastCents - roundingCents) return
+  list.nearest = way
+  list.leastCents = sizeCents
+}
+
+function waysInOrder(found: Found | undefined): readonly number[] {
+  return found === undefined ? [] : [...found.usable.ways, ...found.awkward.ways]
+}
+
+function nearestWay(found: Found | undefined): number | undefined {
+  if (found === undefined) return undefined
+  const { usable, awkward } = found
+  return awkward.leastCents < usable.leastCents - roundingCents ? awkward.nearest : usable.nearest
 }
 
 /** The harmonics of the compass, each with its interval above the first, its measured offset included. */
@@ -76,30 +167,12 @@ function harmonicPlaces({ harmonics: [lowest, highest], harmonicOffsetsCents }: 
     const harmonic = lowest + i
     const offsetCents = harmonicOffsetsCents[harmonic] ?? 0
     const cents = centsBetween(1, harmonic) + offsetCents
-    return { harmonic, cents, ratio: harmonic * ratioOfCents(offsetCents) }
+    const ratio = harmonic * ratioOfCents(offsetCents)
+    return { harmonic, cents, ratio, isAwkward: awkwardHarmonics.has(harmonic) }
   })
-}
-
-function keep(found: Map<number, Found>, midi: number, candidate: Candidate): void {
-  let present = found.get(midi)
-  if (present === undefined) {
-    present = { usable: [], awkward: [] }
-    found.set(midi, present)
-  }
-  if (awkwardHarmonics.has(candidate.harmonic)) present.awkward.push(candidate)
-  else present.usable.push(candidate)
 }
 
 /** The largest of some deviations, whatever its sign. */
 function largestOf(deviations: readonly number[]): number {
   return deviations.reduce((largest, cents) => Math.max(largest, Math.abs(cents)), 0)
-}
-
-function candidateOf(
-  { name, pressed, semitones }: NamedFingering,
-  harmonic: number,
-  hz: number,
-  errorCents: number,
-): Candidate {
-  return { fingering: name, pressed, semitones, harmonic, hz, errorCents }
 }

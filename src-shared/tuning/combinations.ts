@@ -1,6 +1,7 @@
 import { requiredLengthMm, routeErrorCents } from '../tubing/requiredLength.ts'
 import type { NamedFingering } from '../valves/fingerings.ts'
-import { loopsInRoute, type Routing } from '../valves/route.ts'
+import { liesInRoute } from '../valves/gate.ts'
+import type { Routing } from '../valves/route.ts'
 
 /** One fingering's tube against what its nominal drop needs. */
 export interface Combination {
@@ -29,14 +30,19 @@ export function combinationTable(
   fingerings: readonly NamedFingering[],
 ): readonly Combination[] {
   return fingerings.map(({ name, pressed, semitones, down }) => {
-    const inRoute = loopsInRoute(system, down)
-    const lengthMm = inRoute.reduce((sum, loop) => sum + loop.lengthMm, system.bodyMm)
+    const loops: string[] = []
+    let lengthMm = system.bodyMm
+    for (let i = 0; i < system.loops.length; i++) {
+      if (!liesInRoute(system.gates[i]!, down)) continue
+      loops.push(system.loops[i]!.id)
+      lengthMm += system.loops[i]!.lengthMm
+    }
     const required = requiredLengthMm(openMm, semitones)
     return {
       fingering: name,
       pressed,
       semitones,
-      loops: inRoute.map((loop) => loop.id),
+      loops,
       lengthMm,
       requiredLengthMm: required,
       errorCents: routeErrorCents(required, lengthMm),

@@ -2,9 +2,10 @@ import { centsBetween } from '../pitch/cents.ts'
 import { targetHz } from '../pitch/reference.ts'
 import { writtenMidi } from '../pitch/transposition.ts'
 import type { NamedFingering } from '../valves/fingerings.ts'
-import { type Candidate, candidatesByMidi, type Found, harmonicHz } from './candidates.ts'
+import { type Candidate, harmonicHz, type Ways, waysToNotes } from './candidates.ts'
 import type { Combination } from './combinations.ts'
 import type { ChosenFingering, Instrument } from './instrument.ts'
+import { once } from './once.ts'
 
 /** One note of the compass and the ways to play it. */
 export interface Note {
@@ -12,16 +13,14 @@ export interface Note {
   readonly midi: number
   readonly writtenMidi: number
   readonly targetHz: number
-  /** Usual order: as the trade teaches them, harmonics 7, 11, 13 and 14 last. */
-  readonly candidates: readonly Candidate[]
+  /** Usual order: as the trade teaches them, harmonics 7, 11, 13 and 14 last. Made when they are first asked for. */
+  readonly candidates: () => readonly Candidate[]
   /** What the trade teaches; `null` when only harmonics 7, 11, 13 or 14 come near. */
   readonly usual: Candidate | null
   readonly nearest: Candidate | null
   /** The player's choice, when the design keeps one; it may lie outside the candidates. */
   readonly chosen: Candidate | null
 }
-
-const nothingFound: Found = { usable: [], awkward: [] }
 
 /**
  * The note table: every note from the lowest to the highest that some fingering reaches within 60 cents on a
@@ -35,14 +34,12 @@ export function noteTable(
   combinations: readonly Combination[],
   fingerings: readonly NamedFingering[],
 ): readonly Note[] {
-  const found = candidatesByMidi(instrument, combinations, fingerings)
-  if (found.size === 0) return []
-  const midis = [...found.keys()]
-  const notes: Note[] = []
-  for (let midi = Math.min(...midis); midi <= Math.max(...midis); midi++) {
-    notes.push(noteOf(instrument, midi, found.get(midi) ?? nothingFound, combinations))
-  }
-  return notes
+  const ways = waysToNotes(instrument, combinations, fingerings)
+  if (ways.compass === null) return []
+  const [lowest, highest] = ways.compass
+  return Array.from({ length: highest - lowest + 1 }, (_, i) =>
+    noteOf(instrument, lowest + i, ways, combinations),
+  )
 }
 
 /** The candidate that counts for a note: the player's choice, else the usual, else the nearest. */
@@ -53,31 +50,20 @@ export function playedCandidate(note: Note): Candidate | null {
 function noteOf(
   instrument: Instrument,
   midi: number,
-  { usable, awkward }: Found,
+  ways: Ways,
   combinations: readonly Combination[],
 ): Note {
-  const candidates = [...usable, ...awkward]
   const hz = targetHz(midi, instrument.reference)
   const chosen = instrument.chosen[midi]
   return {
     midi,
     writtenMidi: writtenMidi(midi, instrument.transposition),
     targetHz: hz,
-    candidates,
-    usual: usable[0] ?? null,
-    nearest: nearestOf(candidates),
+    candidates: once(() => ways.candidates(midi)),
+    usual: ways.usual(midi),
+    nearest: ways.nearest(midi),
     chosen: chosen === undefined ? null : chosenCandidate(instrument, chosen, hz, combinations),
   }
-}
-
-function nearestOf(candidates: readonly Candidate[]): Candidate | null {
-  let nearest: Candidate | null = null
-  for (const candidate of candidates) {
-    if (nearest === null || Math.abs(candidate.errorCents) < Math.abs(nearest.errorCents) - 1e-9) {
-      nearest = candidate
-    }
-  }
-  return nearest
 }
 
 function chosenCandidate(

@@ -1,5 +1,5 @@
 import type { NamedFingering } from '../valves/fingerings.ts'
-import { loopsInRoute, type Routing } from '../valves/route.ts'
+import type { Routing } from '../valves/route.ts'
 import { usualFingerings } from '../valves/usual.ts'
 import type { Valve } from '../valves/valve.ts'
 import type { Combination } from './combinations.ts'
@@ -66,7 +66,11 @@ export function spreadOfNotes(notes: readonly Note[]): Spread<number> {
   )
 }
 
-/** Compares a design with others: errors over the fingerings in use, tube and loops. */
+/**
+ * Compares a design with others: errors over the fingerings in use, tube and loops.
+ *
+ * @param combinations rows of `combinationTable` for the same fingerings, in the same order
+ */
 export function summarise(
   valves: readonly Valve[],
   system: Routing,
@@ -74,16 +78,15 @@ export function summarise(
   combinations: readonly Combination[],
 ): Omit<Summary, 'byNote'> {
   const inUse = usualFingerings(valves, fingerings)
-  const byName = new Map(combinations.map((row) => [row.fingering, row.errorCents]))
-  const counts = inUse.map(({ name, down }) => [name, loopsInRoute(system, down).length] as const)
+  const rows = inUse.map((fingering) => combinations[fingerings.indexOf(fingering)]!)
   const loopsMm = system.loops.reduce((sum, loop) => sum + loop.lengthMm, 0)
   return {
-    byFingering: spreadOf(inUse.map(({ name }) => ({ at: name, errorCents: byName.get(name) ?? 0 }))),
+    byFingering: spreadOf(rows.map(({ fingering, errorCents }) => ({ at: fingering, errorCents }))),
     tubeMm: system.bodyMm + loopsMm,
     bodyMm: system.bodyMm,
     loopsMm,
     loops: system.loops.length,
-    mostLoopsInRoute: counts.reduce((most, [, count]) => Math.max(most, count), 0),
-    loopsInRoute: Object.fromEntries(counts),
+    mostLoopsInRoute: rows.reduce((most, { loops }) => Math.max(most, loops.length), 0),
+    loopsInRoute: Object.fromEntries(rows.map(({ fingering, loops }) => [fingering, loops.length])),
   }
 }

@@ -4,6 +4,7 @@ import { type Combination, combinationTable } from './combinations.ts'
 import type { Instrument } from './instrument.ts'
 import { type MainSlideSetting, setMainSlide } from './mainSlide.ts'
 import { type Note, noteTable } from './notes.ts'
+import { once } from './once.ts'
 import { type Summary, spreadOfNotes, summarise } from './summary.ts'
 
 /** All that is derived from one instrument. */
@@ -44,9 +45,4 @@ export function tuningTables(instrument: Instrument): TuningTables {
       },
     },
   }
-}
-
-function once<Value extends object>(work: () => Value): () => Value {
-  let kept: Value | undefined
-  return () => (kept ??= work())
 }

@@ -1,4 +1,5 @@
 import { plainNoteName, type Spelling } from '../pitch/noteName.ts'
+import { isSameWay } from '../tuning/candidates.ts'
 import type { Combination } from '../tuning/combinations.ts'
 import type { Note } from '../tuning/notes.ts'
 import { type TuningTables, tuningTables } from '../tuning/tables.ts'
@@ -90,12 +91,12 @@ function noteRecord(note: Note, spelling: Spelling): NoteRecord {
     sounding: plainNoteName(note.midi, spelling),
     written: plainNoteName(note.writtenMidi, spelling),
     targetHz: note.targetHz,
-    candidates: note.candidates.map((candidate) => ({
+    candidates: note.candidates().map((candidate) => ({
       fingering: candidate.fingering,
       harmonic: candidate.harmonic,
       hz: candidate.hz,
       errorCents: candidate.errorCents,
-      usual: candidate === note.usual,
+      usual: isSameWay(candidate, note.usual),
     })),
   }
 }

@@ -149,7 +149,9 @@ describe('a teacher', () => {
       const notes = page.getByRole('region', { name: 'Notes of 1' })
       const hz = await notes.getByRole('row', { name: /^Hz/ }).getByRole('cell').allTextContents()
       const expected = tables.notes.flatMap(({ candidates }) =>
-        candidates.filter((each) => each.fingering === '1').map((each) => plainFigure(each.hz, 1)),
+        candidates()
+          .filter((each) => each.fingering === '1')
+          .map((each) => plainFigure(each.hz, 1)),
       )
       expect(expected.length).toBeGreaterThan(8)
       expect(hz).toEqual(expect.arrayContaining(expected))

@@ -1,5 +1,5 @@
 import { plainNoteName } from '#shared/pitch/noteName.ts'
-import type { Candidate } from '#shared/tuning/candidates.ts'
+import { type Candidate, isSameWay } from '#shared/tuning/candidates.ts'
 import type { Note } from '#shared/tuning/notes.ts'
 import { type Cell, csvTables } from '../csvTables.ts'
 import type { DesignTables, ShownTable } from './tables.ts'
@@ -91,10 +91,9 @@ export function tablesCsv(designs: readonly DesignTables[], show: readonly Shown
 function noteRows(designId: string, note: Note): readonly (readonly Cell[])[] {
   const { midi, usual, nearest, chosen } = note
   const start = [designId, midi, plainNoteName(midi, 'flats'), plainNoteName(note.writtenMidi, 'flats')]
-  const isChosen = (each: Candidate): boolean =>
-    each.fingering === chosen?.fingering && each.harmonic === chosen.harmonic
-  const outside = chosen === null || note.candidates.some(isChosen) ? [] : [chosen]
-  const ways = [...note.candidates, ...outside]
+  const isChosen = (each: Candidate): boolean => isSameWay(each, chosen)
+  const outside = chosen === null || note.candidates().some(isChosen) ? [] : [chosen]
+  const ways = [...note.candidates(), ...outside]
   if (ways.length === 0) return [[...start, note.targetHz, null, null, null, null, false, false, false]]
   return ways.map((each) => [
     ...start,
@@ -103,8 +102,8 @@ function noteRows(designId: string, note: Note): readonly (readonly Cell[])[] {
     each.harmonic,
     each.hz,
     each.errorCents,
-    each === usual,
-    each === nearest,
+    isSameWay(each, usual),
+    isSameWay(each, nearest),
     isChosen(each),
   ])
 }

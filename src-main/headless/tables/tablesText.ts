@@ -1,6 +1,6 @@
 import { noteName } from '#shared/pitch/noteName.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
-import type { Candidate } from '#shared/tuning/candidates.ts'
+import { type Candidate, isSameWay } from '#shared/tuning/candidates.ts'
 import { type Note, playedCandidate } from '#shared/tuning/notes.ts'
 import { alignedTable, type Column } from '../alignedTable.ts'
 import { shown } from '../shown.ts'
@@ -77,7 +77,7 @@ function noteRow(note: Note): readonly string[] {
     plainFigure(note.targetHz, 2),
   ]
   if (played === null) return [...start, 'none']
-  const others = note.candidates.filter((candidate) => !sameWay(candidate, played))
+  const others = note.candidates().filter((candidate) => !isSameWay(candidate, played))
   const more = others.length > mostOthers ? `, and ${others.length - mostOthers} more` : ''
   return [
     ...start,
@@ -91,11 +91,6 @@ function noteRow(note: Note): readonly string[] {
 
 function wayText({ fingering, harmonic, errorCents }: Candidate): string {
   return `${fingering} on ${harmonic} (${signedCents(errorCents)})`
-}
-
-/** Whether two candidates are the same fingering on the same harmonic. */
-function sameWay(a: Candidate, b: Candidate): boolean {
-  return a.fingering === b.fingering && a.harmonic === b.harmonic
 }
 
 const summaryColumns: readonly Column[] = [

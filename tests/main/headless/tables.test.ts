@@ -88,6 +88,14 @@ describe('ferrule tables --json', () => {
     expect(Object.keys(warnings[0])).toEqual(['path', 'found', 'expected', 'message'])
   })
 
+  it('marks one candidate of a note as the usual one, the first', () => {
+    const { designs } = JSON.parse(ferruleHere(['tables', bass, '--json']).stdout)
+    for (const { candidates, midi } of designs[0].notes) {
+      const marks = candidates.map(({ usual }: { usual: boolean }) => usual)
+      expect(marks, `note ${midi}`).toEqual(marks.map((_: boolean, i: number) => i === 0))
+    }
+  })
+
   it('leaves out the tables that --show does not name', () => {
     const { designs } = JSON.parse(ferruleHere(['tables', bass, '--json', '--show', 'summary']).stdout)
     expect(Object.keys(designs[0])).toEqual(['id', 'name', 'openLengthMm', 'speedOfSound', 'summary'])

@@ -142,7 +142,7 @@ function expectEveryCellAccounted(instrument: Instrument): void {
   const { notes, combinations } = tuningTables(instrument)
   const rows = new Map(combinations.map((row) => [row.fingering, row]))
   for (const note of notes) {
-    for (const { pressed, harmonic, semitones, errorCents, fingering } of note.candidates) {
+    for (const { pressed, harmonic, semitones, errorCents, fingering } of note.candidates()) {
       const account = accountOf(instrument, pressed, harmonic, note.midi, semitones)
       const sum = account.terms.reduce((total, { cents }) => total + cents, 0)
       expect(Math.abs(sum - errorCents)).toBeLessThan(1e-7)

@@ -39,7 +39,7 @@ describe('the main slide', () => {
         })
         const { notes, mainSlide } = tuningTables(instrument)
         const note = notes.find(({ midi }) => midi === mainSlide.midi)!
-        const open = note.candidates.find(({ fingering }) => fingering === '0')!
+        const open = note.candidates().find(({ fingering }) => fingering === '0')!
         expect(Math.abs(open.errorCents)).toBeLessThan(1e-7)
         expect(mainSlide.movementMm).toBeCloseTo((mainSlide.openMm - mainSlide.nominalOpenMm) / 2, 9)
       }),
