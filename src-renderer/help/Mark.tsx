@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense, useContext } from 'react'
+import { lazy, memo, type ReactNode, Suspense, useContext } from 'react'
 import { Button, DialogTrigger, OverlayTriggerStateContext, Popover } from 'react-aria-components'
 import { type MarkId, markLabel } from '../words/marks.ts'
 
@@ -7,7 +7,7 @@ const Explanation = lazy(() =>
 )
 
 /** A small mark beside a word: opens what the word means and the formulas behind it. */
-export function Mark({ id }: { readonly id: MarkId }): ReactNode {
+export const Mark = memo(function Mark({ id }: { readonly id: MarkId }): ReactNode {
   return (
     <DialogTrigger>
       <Button className="explainMark" aria-label={markLabel(id)}>
@@ -18,7 +18,7 @@ export function Mark({ id }: { readonly id: MarkId }): ReactNode {
       </Popover>
     </DialogTrigger>
   )
-}
+})
 
 function Explained({ id }: { readonly id: MarkId }): ReactNode {
   const popover = useContext(OverlayTriggerStateContext)

@@ -68,7 +68,7 @@ export const LoopRow = memo(function LoopRow(props: LoopRowProps): ReactNode {
           aria-valuemax={Math.max(Math.ceil(drawing.longestMm), Math.ceil(loop.lengthMm))}
           aria-valuetext={lengthText(loop.lengthMm, unit)}
           title={words.bowHelp}
-          style={{ left: `calc(var(--loopDrawingLeft) + ${bowPx(loop.lengthMm, drawing) - 11}px)` }}
+          style={{ transform: `translateX(${bowPx(loop.lengthMm, drawing) - 11}px)` }}
           {...drag}
         />
         <LengthField

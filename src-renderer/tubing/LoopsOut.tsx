@@ -9,6 +9,7 @@ import { Actions } from '../fields/Actions.tsx'
 import { openLoops } from '../loopsIn/loopsText.ts'
 import { useFile } from '../state/fileActions.ts'
 import { useSettings } from '../state/settings.ts'
+import { useWorkbook } from '../state/workbookStore.ts'
 import { copyTable } from '../tables/copyTable.ts'
 import { loopsTable } from '../tables/loopsTable.ts'
 import { loopsInWords } from '../words/loopsIn.ts'
@@ -16,17 +17,28 @@ import { tableWords } from '../words/table.ts'
 import { titles } from '../words/tableHeadings.ts'
 import { tubingWords as words } from '../words/tubing.ts'
 
-/** The loops of a design taken along: copied, as a table, as a drawing to scale; and loops taken in from a table. */
-export const LoopsOut = memo(function LoopsOut({ design }: { readonly design: Design }): ReactNode {
+interface LoopsOutProps {
+  readonly designId: string
+  readonly designName: string
+  readonly none: boolean
+}
+
+/**
+ * The loops of a design taken along: copied, as a table, as a drawing to scale; and loops taken in from a table.
+ * They are looked up when they are asked for, so that a dragged loop does not draw the menu anew.
+ */
+export const LoopsOut = memo(function LoopsOut({ designId, designName, none }: LoopsOutProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
-  const name = titles.loops(design.name)
-  const drawn = () => tubingDrawing(design.name, design.loops, design.instrument.boreDiameterMm)
+  const name = titles.loops(designName)
+  const table = () => loopsTable(presentDesign(designId), unit)
+  const drawn = () => {
+    const { loops, instrument } = presentDesign(designId)
+    return tubingDrawing(designName, loops, instrument.boreDiameterMm)
+  }
   const keep = (ending: string, mediaType: string, content: string): void =>
     void keepExport({ name: `${name}.${ending}`, mediaType, content })
-  const none = design.loops.length === 0
   const copy = (): void => {
-    if (!copyTable(loopsTable(design, unit)))
-      useFile.setState({ trouble: { title: name, message: tableWords.notCopied } })
+    if (!copyTable(table())) useFile.setState({ trouble: { title: name, message: tableWords.notCopied } })
   }
   return (
     <Actions
@@ -38,7 +50,7 @@ export const LoopsOut = memo(function LoopsOut({ design }: { readonly design: De
         {
           text: words.csv,
           off: none,
-          act: () => keep('csv', 'text/csv;charset=utf-8', csvText(loopsTable(design, unit))),
+          act: () => keep('csv', 'text/csv;charset=utf-8', csvText(table())),
         },
         { text: words.svg, off: none, act: () => keep('svg', 'image/svg+xml', svgText(drawn())) },
         { text: words.dxf, off: none, act: () => keep('dxf', 'image/vnd.dxf', dxfText(drawn())) },
@@ -46,3 +58,9 @@ export const LoopsOut = memo(function LoopsOut({ design }: { readonly design: De
     />
   )
 })
+
+function presentDesign(designId: string): Design {
+  const design = useWorkbook.getState().workbook?.designs.find(({ id }) => id === designId)
+  if (design === undefined) throw new Error(`the design ${designId} is gone`)
+  return design
+}

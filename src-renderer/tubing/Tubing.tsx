@@ -49,7 +49,7 @@ export function Tubing(): ReactNode {
           <button type="button" className="add" onClick={() => useDialog.setState({ open: 'changeSystem' })}>
             {words.anotherSystem}
           </button>
-          <LoopsOut design={settled.design} />
+          <LoopsOut designId={design.id} designName={design.name} none={design.loops.length === 0} />
         </p>
         <Warnings derived={settled} />
       </div>
