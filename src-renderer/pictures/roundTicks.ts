@@ -1,7 +1,6 @@
 import { plainFigure } from '#shared/quantity/figures.ts'
+import { inchMm } from '#shared/quantity/units.ts'
 import { multiples, roundUp } from '../look/roundScale.ts'
-
-const inchMm = 25.4
 
 /**
  * Round places along a scale from 0, in mm: 1, 2 or 5 times a power of ten of the unit, as close together as

@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo } from 'react'
+import { inchMm } from '#shared/quantity/units.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { sheetWidthMm } from '../bench/sheet/paper.ts'
 import { curvesByFingering, curvesByNote } from '../curves/curveModels.ts'
@@ -113,4 +114,4 @@ function CurvesPart({ all }: { readonly all: readonly DerivedDesign[] }): ReactN
 }
 
 /** As wide as the sheet at 96 px an inch. */
-const chartPx = (sheetWidthMm / 25.4) * 96
+const chartPx = (sheetWidthMm / inchMm) * 96

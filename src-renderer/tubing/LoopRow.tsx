@@ -9,6 +9,7 @@ import {
   removeLoop,
   renameLoop,
   setGate,
+  setLoopBendRadius,
   setLoopDiameter,
   setLoopLength,
   setLoopTravel,
@@ -118,6 +119,14 @@ function LoopDetails({ designId, loop, valves, openMm }: LoopRowProps): ReactNod
         digits={2}
         clear={() => tryRun(setLoopDiameter(designId, loop, undefined))}
         take={(diameterMm) => tryRun(setLoopDiameter(designId, loop, diameterMm))}
+      />
+      <LengthField
+        label={words.bendRadius}
+        help={words.bendRadiusHelp}
+        lengthMm={loop.bendRadiusMm ?? null}
+        stepMm={0.5}
+        clear={() => tryRun(setLoopBendRadius(designId, loop, undefined))}
+        take={(radiusMm) => tryRun(setLoopBendRadius(designId, loop, radiusMm))}
       />
       <p className="loopButtons">
         {exactMm === null ? null : (

@@ -54,6 +54,8 @@ export const loopWords = {
   slideTravel: 'Slide travel',
   slideTravelHelp: 'Farthest movement out.',
   diameter: 'Bore',
+  bendRadius: 'Bow radius',
+  bendRadiusHelp: 'To the centre line; for the resonances of the bore. Empty for a straight loop.',
   makeExact: (length: string, unit: string) => `Make exact alone, ${length} ${unit}`,
   remove: 'Delete loop',
 } as const

@@ -51,7 +51,7 @@ describe('a field', () => {
     await type(page, 'A4', '44')
     await expect
       .poll(() => page.getByRole('alert').textContent())
-      .toBe('A4: A4 is 44 Hz, expected 380 to 480 Hz. Is a figure missing? Was 440 Hz meant?')
+      .toBe('A4: found 44 Hz, expected 380 to 480 Hz. Is a figure missing? Was 440 Hz meant?')
     await expect.poll(() => field(page, 'A4').inputValue()).toBe('44')
     await field(page, 'A4').press('Escape')
     await expect.poll(() => field(page, 'A4').inputValue()).toBe('440.0')
@@ -79,6 +79,22 @@ describe('a field', () => {
       .poll(() => page.getByRole('alert').textContent())
       .toContain('of loops in the open route, expected at most')
     await expect.poll(() => page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
+  })
+})
+
+describe('a loop’s bow', () => {
+  browserTest('has a radius, no closer than half the bore of a design that has one', async ({ form }) => {
+    const { page } = await form.open()
+    await openExample(page, 'Bass in F, four ways')
+    await page.getByRole('button', { name: /^first/ }).click()
+    await type(page, 'Bow radius', '28')
+    await expect.poll(() => field(page, 'Bow radius').inputValue()).toBe('28.0')
+    await type(page, 'Bow radius', '3')
+    await expect.poll(() => page.getByRole('alert').textContent()).toContain('found 3')
+    await field(page, 'Bow radius').press('Escape')
+    await expect.poll(() => field(page, 'Bow radius').inputValue()).toBe('28.0')
+    await page.getByRole('button', { name: /^Undo “.*bow radius”/ }).click()
+    await expect.poll(() => field(page, 'Bow radius').inputValue()).toBe('')
   })
 })
 

@@ -3,6 +3,7 @@ import { fittedDrawing } from '#shared/bench/drawing/fitted.ts'
 import type { SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { slideDrawing } from '#shared/bench/slide/slideDrawing.ts'
 import { lengthText, plainFigure } from '#shared/quantity/figures.ts'
+import { inchMm } from '#shared/quantity/units.ts'
 import { gateWords } from '#shared/valves/gate.ts'
 import type { Loop } from '#shared/valves/loop.ts'
 import type { BenchSlide } from '#shared/workbook/bench.ts'
@@ -86,7 +87,7 @@ export function SlideSheet({ workbook, slide, design, loop, sized }: SlideSheetP
                 text: slideSheetWords.loopWantedOf(
                   lengthText(sized.targetMm, unit),
                   plainFigure(
-                    unit === 'mm' ? job.toleranceMm : job.toleranceMm / 25.4,
+                    unit === 'mm' ? job.toleranceMm : job.toleranceMm / inchMm,
                     unit === 'mm' ? 2 : 3,
                   ),
                 ),

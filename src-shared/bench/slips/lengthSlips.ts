@@ -1,3 +1,4 @@
+import { inchMm } from '../../quantity/units.ts'
 import { dropOfLoopCents } from '../../tubing/requiredLength.ts'
 import { benchMm } from '../figures.ts'
 import type { Finding } from '../finding.ts'
@@ -14,8 +15,8 @@ const meanings: readonly Meaning[] = [
   { factor: 0.5, question: 'Is it the whole where one leg was asked for? Then a leg is' },
   { factor: 2.54, question: 'Is it inches, typed as centimetres? Then it is' },
   { factor: 1 / 2.54, question: 'Is it centimetres, typed as inches? Then it is' },
-  { factor: 25.4, question: 'Is it inches? Then it is' },
-  { factor: 1 / 25.4, question: 'Is it millimetres, typed as inches? Then it is' },
+  { factor: inchMm, question: 'Is it inches? Then it is' },
+  { factor: 1 / inchMm, question: 'Is it millimetres, typed as inches? Then it is' },
   { factor: 10, question: 'Is it centimetres, or is the decimal point one place off? Then it is' },
   { factor: 0.1, question: 'Is the decimal point or comma one place off? Then it is' },
   { factor: 100, question: 'Is the decimal point two places off? Then it is' },

@@ -18,12 +18,12 @@ const a4Meanings = [
  * Checks a typed A4, Hz: from 380 to 480. Out of range, the finding offers what is likely: 440 for 44 or 4400, or
  * an A of another octave. `null` when it is in range.
  *
- * @example a4Slip('a4Hz', 44)?.message // 'A4 is 44 Hz, expected 380 to 480 Hz. Is a figure missing? Was 440 Hz meant?'
+ * @example a4Slip('a4Hz', 44)?.message // 'found 44 Hz, expected 380 to 480 Hz. Is a figure missing? Was 440 Hz meant?'
  */
 export function a4Slip(field: string, a4Hz: number): Finding | null {
   if (a4Hz >= leastA4Hz && a4Hz <= mostA4Hz) return null
   const expected = `${leastA4Hz} to ${mostA4Hz} Hz`
-  const start = `A4 is ${a4Hz} Hz, expected ${expected}.`
+  const start = `found ${a4Hz} Hz, expected ${expected}.`
   const meaning = a4Meanings.find(({ factor }) => a4Hz * factor >= leastA4Hz && a4Hz * factor <= mostA4Hz)
   if (meaning === undefined) return { field, found: String(a4Hz), expected, message: start }
   const meant = `${Number((a4Hz * meaning.factor).toFixed(3))} Hz`

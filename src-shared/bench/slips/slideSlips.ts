@@ -1,3 +1,4 @@
+import { inchMm } from '../../quantity/units.ts'
 import { benchMm } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { outerTubeDiameterMm, type SlideParts } from '../slide/slide.ts'
@@ -24,7 +25,7 @@ function boreSlips(path: string, { boreDiameterMm }: SlideParts): readonly Findi
   const { least, most } = boresMm
   if (boreDiameterMm >= least && boreDiameterMm <= most) return []
   const field = `${path}.boreDiameterMm`
-  const inches = boreDiameterMm * 25.4
+  const inches = boreDiameterMm * inchMm
   const tenth = boreDiameterMm / 10
   const fits = (valueMm: number) => valueMm >= least && valueMm <= most
   const question = fits(inches)

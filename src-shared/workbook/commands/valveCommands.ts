@@ -168,6 +168,15 @@ export function setLoopDiameter(designId: string, loop: Loop, diameterMm: number
   )
 }
 
+/** Sets the centre-line radius of a loop's bow, mm; `undefined` leaves the loop straight for the acoustic bore. */
+export function setLoopBendRadius(designId: string, loop: Loop, bendRadiusMm: number | undefined): Command {
+  return coalesced(
+    `${calledLoop(loop)} bow radius`,
+    `${designId} bow radius ${loop.id}`,
+    withLoop(designId, loop.id, (present) => withOptional(present, 'bendRadiusMm', bendRadiusMm)),
+  )
+}
+
 /**
  * Moves a valve slide, mm out (not tube): the loop grows by twice the movement. The travel is kept.
  */

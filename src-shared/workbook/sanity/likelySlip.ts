@@ -1,3 +1,5 @@
+import { inchMm } from '../../quantity/units.ts'
+
 /** A slip of the tape or the unit, as a factor between what was meant and what was typed. */
 interface Slip {
   readonly factor: number
@@ -7,8 +9,8 @@ interface Slip {
 const slips: readonly Slip[] = [
   { factor: 2, question: 'is it the length of one leg?' },
   { factor: 1 / 2, question: 'is it both ways counted twice?' },
-  { factor: 25.4, question: 'is it in inches?' },
-  { factor: 1 / 25.4, question: 'were inches turned into millimetres twice?' },
+  { factor: inchMm, question: 'is it in inches?' },
+  { factor: 1 / inchMm, question: 'were inches turned into millimetres twice?' },
   { factor: 10, question: 'is it in centimetres?' },
   { factor: 1 / 10, question: 'is a decimal point missing?' },
   { factor: 2.54, question: 'were inches read as centimetres?' },

@@ -123,6 +123,9 @@ export const designMoves: Readonly<Record<string, Move>> = {
   setLoopDiameter: onLoop((id, loop, draw) =>
     valves.setLoopDiameter(id, loop, draw.perhaps(draw.number(8, 20))),
   ),
+  setLoopBendRadius: onLoop((id, loop, draw) =>
+    valves.setLoopBendRadius(id, loop, draw.perhaps(draw.number(12, 40))),
+  ),
   moveLoopSlide: onLoop((id, loop, draw) => valves.moveLoopSlide(id, loop, draw.number(0, 20))),
   setLoopTravel: onLoop((id, loop, draw) => valves.setLoopTravel(id, loop, draw.number(0, 60))),
 }

@@ -120,15 +120,15 @@ describe('A typed A4', () => {
   })
 
   it.each([
-    [44, 'A4 is 44 Hz, expected 380 to 480 Hz. Is a figure missing? Was 440 Hz meant?'],
-    [4400, 'A4 is 4400 Hz, expected 380 to 480 Hz. Is the decimal point or comma missing? Was 440 Hz meant?'],
+    [44, 'found 44 Hz, expected 380 to 480 Hz. Is a figure missing? Was 440 Hz meant?'],
+    [4400, 'found 4400 Hz, expected 380 to 480 Hz. Is the decimal point or comma missing? Was 440 Hz meant?'],
     [
       4525,
-      'A4 is 4525 Hz, expected 380 to 480 Hz. Is the decimal point or comma missing? Was 452.5 Hz meant?',
+      'found 4525 Hz, expected 380 to 480 Hz. Is the decimal point or comma missing? Was 452.5 Hz meant?',
     ],
-    [220, 'A4 is 220 Hz, expected 380 to 480 Hz. Is it A3? Then A4 is 440 Hz.'],
-    [880, 'A4 is 880 Hz, expected 380 to 480 Hz. Is it A5? Then A4 is 440 Hz.'],
-    [500, 'A4 is 500 Hz, expected 380 to 480 Hz.'],
+    [220, 'found 220 Hz, expected 380 to 480 Hz. Is it A3? Then A4 is 440 Hz.'],
+    [880, 'found 880 Hz, expected 380 to 480 Hz. Is it A5? Then A4 is 440 Hz.'],
+    [500, 'found 500 Hz, expected 380 to 480 Hz.'],
   ])('of %d Hz offers what is likely', (hz, message) => {
     expect(a4Slip('a4Hz', hz)).toMatchObject({ field: 'a4Hz', found: String(hz), message })
   })
