@@ -5,6 +5,7 @@ import type { Scene } from './scenes.ts'
 async function bench(page: Page, title: RegExp): Promise<void> {
   await openExample(page, title)
   await page.getByRole('tab', { name: 'Bench' }).click()
+  await page.getByRole('tabpanel').getByRole('heading').first().waitFor()
 }
 
 /** Rows of a bass with a third loop some millimetres short; the seventh is a slip of reading. */

@@ -17,6 +17,7 @@ async function help(page: Page, part: string): Promise<void> {
   await stands(page)
   await page.keyboard.press('F1')
   await page.getByRole('button', { name: part, exact: true }).click()
+  await page.locator('.helpPart > *').first().waitFor()
 }
 
 export const findScenes: readonly Scene[] = [

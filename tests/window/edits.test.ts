@@ -52,6 +52,13 @@ describe('a field', () => {
     await expect
       .poll(() => page.getByRole('alert').textContent())
       .toBe('A4: found 44 Hz, expected 380 to 480 Hz. Is a figure missing? Was 440 Hz meant?')
+    const slip = (await page.getByRole('alert').boundingBox())!
+    // Its last line lies where the tabs are.
+    const onTop = await page.evaluate(([x, y]) => document.elementFromPoint(x, y)?.getAttribute('role'), [
+      slip.x + 20,
+      slip.y + slip.height - 12,
+    ] as const)
+    expect(onTop).toBe('alert')
     await expect.poll(() => field(page, 'A4').inputValue()).toBe('44')
     await field(page, 'A4').press('Escape')
     await expect.poll(() => field(page, 'A4').inputValue()).toBe('440.0')
