@@ -7,7 +7,10 @@ interface DialogProps {
   readonly wide?: boolean
 }
 
-/** A modal dialog: focus is kept inside, Escape closes it, and what opened it gets the focus back. */
+/**
+ * A modal dialog: focus is kept inside, Escape closes it, and what opened it gets the focus back. It begins on what
+ * bears `data-first`, else where the browser begins.
+ */
 export function Dialog({ title, onClose, children, wide }: DialogProps): ReactNode {
   const element = useRef<HTMLDialogElement>(null)
   const titleId = useId()
@@ -15,6 +18,8 @@ export function Dialog({ title, onClose, children, wide }: DialogProps): ReactNo
     const dialog = element.current
     const before = document.activeElement
     dialog?.showModal()
+    // A list that scrolls would have the focus itself; its chosen row is wanted.
+    dialog?.querySelector<HTMLElement>('[data-first]')?.focus()
     return () => {
       dialog?.close()
       if (before instanceof HTMLElement) before.focus()

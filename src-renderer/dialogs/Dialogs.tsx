@@ -1,4 +1,5 @@
 import { lazy, type ReactNode, Suspense } from 'react'
+import { FindDialog } from '../find/FindDialog.tsx'
 import { CompareDialog } from '../keeping/CompareDialog.tsx'
 import { LeftWorkDialog } from '../keeping/LeftWorkDialog.tsx'
 import { AirDialog } from './AirDialog.tsx'
@@ -15,9 +16,6 @@ const LoopsDialog = lazy(() =>
 const ReportDialog = lazy(() =>
   import('../report/ReportDialog.tsx').then(({ ReportDialog: dialog }) => ({ default: dialog })),
 )
-const FindDialog = lazy(() =>
-  import('../find/FindDialog.tsx').then(({ FindDialog: component }) => ({ default: component })),
-)
 
 /** Whichever dialog is open. */
 export function Dialogs(): ReactNode {
@@ -31,12 +29,12 @@ export function Dialogs(): ReactNode {
       {open === 'temperament' ? <TemperamentDialog /> : null}
       {open === 'settings' ? <SettingsDialog /> : null}
       {open === 'help' ? <HelpDialog /> : null}
+      {open === 'find' ? <FindDialog /> : null}
       {open === 'leftWork' ? <LeftWorkDialog /> : null}
       <CompareDialog />
       <Suspense fallback={null}>
         {open === 'loops' ? <LoopsDialog /> : null}
         {open === 'report' ? <ReportDialog /> : null}
-        {open === 'find' ? <FindDialog /> : null}
       </Suspense>
       <UnsavedDialog />
       <TroubleDialog />

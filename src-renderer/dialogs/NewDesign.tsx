@@ -146,6 +146,7 @@ function SystemList({ systemId, onChoose }: SystemListProps): ReactNode {
                   name="system"
                   value={id}
                   checked={id === systemId}
+                  data-first={id === systemId ? '' : undefined}
                   onChange={() => onChoose(id)}
                 />
                 <span>
@@ -216,16 +217,23 @@ export function ChangeSystem(): ReactNode {
   }
   return (
     <Dialog title={words.changeTitle(selected.design.name)} onClose={closeDialog} wide>
-      <SystemList systemId={systemId} onChoose={setSystemId} />
-      <p className="soft help">{words.changeText}</p>
-      <div className="buttons">
-        <button type="button" className="main" onClick={change}>
-          {words.change(system.name.toLowerCase())}
-        </button>
-        <button type="button" onClick={closeDialog}>
-          {words.cancel}
-        </button>
-      </div>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault()
+          change()
+        }}
+      >
+        <SystemList systemId={systemId} onChoose={setSystemId} />
+        <p className="soft help">{words.changeText}</p>
+        <div className="buttons">
+          <button type="submit" className="main">
+            {words.change(system.name.toLowerCase())}
+          </button>
+          <button type="button" onClick={closeDialog}>
+            {words.cancel}
+          </button>
+        </div>
+      </form>
     </Dialog>
   )
 }

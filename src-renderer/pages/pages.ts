@@ -1,15 +1,14 @@
-import { type ComponentType, lazy } from 'react'
+import type { ComponentType } from 'react'
 import type { Page } from '../state/viewStore.ts'
 import { pageNames } from '../words/pages.ts'
+import { type Arriving, arriving } from './arriving.ts'
 import { Curves } from './Curves.tsx'
-
-type Load = () => Promise<{ readonly default: ComponentType }>
 
 /**
  * Pages that are not looked at first arrive when they are asked for, and their style sheets with them; a pointer
  * or the focus on their tab asks already.
  */
-const loads: Readonly<Record<Exclude<Page, 'curves'>, Load>> = {
+const loads: Readonly<Record<Exclude<Page, 'curves'>, Parameters<typeof arriving>[0]>> = {
   fingerings: () => import('./Fingerings.tsx').then(({ Fingerings: page }) => ({ default: page })),
   lengths: () => import('./Lengths.tsx').then(({ Lengths: page }) => ({ default: page })),
   compare: () => import('./Compare.tsx').then(({ Compare: page }) => ({ default: page })),
@@ -23,11 +22,12 @@ interface PageEntry {
   readonly name: string
   readonly page: ComponentType
   /** Fetches the page ahead of its being shown. */
-  readonly load?: Load
+  readonly load?: Arriving['load']
 }
 
 function asked(id: Exclude<Page, 'curves'>): PageEntry {
-  return { id, name: pageNames[id], page: lazy(loads[id]), load: loads[id] }
+  const { component, load } = arriving(loads[id])
+  return { id, name: pageNames[id], page: component, load }
 }
 
 /** The pages of the middle, in the order of their tabs. */

@@ -92,6 +92,17 @@ describe('finding, by the keyboard alone', () => {
     expect(complaints).toEqual([])
   })
 
+  browserTest('hears what is typed right after its key', async ({ form }) => {
+    const { page } = await form.open()
+    await openExample(page, 'Bass in F, four ways')
+    // Once a dialog has been seen, the code of all of them is there.
+    await page.getByRole('button', { name: 'Add a design…' }).click()
+    await close(page)
+    await page.keyboard.press('Control+k')
+    await page.keyboard.type('1-3')
+    await expect.poll(() => page.getByRole('combobox', { name: /^Field, design/ }).inputValue()).toBe('1-3')
+  })
+
   browserTest('leaves everything as it was when it is closed or nothing fits', async ({ form }) => {
     const { page } = await form.open()
     await openExample(page, 'Bass in F, four ways')

@@ -6,13 +6,18 @@ import { browserTest } from '../desktop/harness/browserForm.ts'
 import { onDesktops } from '../desktop/harness/onDesktops.ts'
 import { card, choose, figure, startFrom, type } from './steps.ts'
 
+const hasFocus = (element: Element): boolean => element === document.activeElement
+
 /** A plain four-valve design made compensating, with one loop of a length of its own. */
 async function makeCompensating(page: Page): Promise<void> {
   await startFrom(page, 'Plain, four valves')
   await expect.poll(() => figure(page, '1-2-3-4').textContent()).toBe('+175.3')
   await page.getByRole('button', { name: 'Another system…' }).click()
-  await page.getByRole('radio', { name: /^Compensating, four valves/ }).check()
-  await page.getByRole('button', { name: /^Make it compensating/ }).click()
+  // The chosen row has the focus: Enter makes it so.
+  await expect
+    .poll(() => page.getByRole('radio', { name: /^Compensating, four valves/ }).evaluate(hasFocus))
+    .toBe(true)
+  await page.keyboard.press('Enter')
   await expect.poll(() => figure(page, '1-2-3-4').textContent()).toBe('+53.6')
   await type(page, 'Length of third', '2*380 + 10 mm')
   await expect.poll(() => figure(page, '2-3').textContent()).toBe('+8.9')
