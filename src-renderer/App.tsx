@@ -1,5 +1,6 @@
-import { type DragEvent, lazy, type ReactNode, Suspense, useEffect, useState } from 'react'
+import { type DragEvent, type ReactNode, Suspense, useEffect, useState } from 'react'
 import { KeepingNotices } from './keeping/KeepingNotices.tsx'
+import { arriving } from './look/arriving.ts'
 import { useThemeOnPage } from './look/useTheme.ts'
 import { isTableFile, takeTableFile } from './loopsIn/loopsText.ts'
 import { StartPage } from './start/StartPage.tsx'
@@ -8,16 +9,18 @@ import { useForm } from './state/useForm.ts'
 import { useWorkbook } from './state/workbookStore.ts'
 
 // The start page is all that a cold start needs; the rest arrives while it is being read.
-const loadWorkbench = () => import('./Workbench.tsx')
-const loadDialogs = () => import('./dialogs/Dialogs.tsx')
-const Workbench = lazy(() => loadWorkbench().then(({ Workbench: component }) => ({ default: component })))
-const Dialogs = lazy(() => loadDialogs().then(({ Dialogs: component }) => ({ default: component })))
+const workbench = arriving(() =>
+  import('./Workbench.tsx').then(({ Workbench: component }) => ({ default: component })),
+)
+const dialogs = arriving(() =>
+  import('./dialogs/Dialogs.tsx').then(({ Dialogs: component }) => ({ default: component })),
+)
 
 /** The window: start page, or strip, line-up, pages and tubing. */
 export function App(): ReactNode {
   useThemeOnPage()
   useEffect(() => {
-    const waiting = requestIdleCallback(() => void Promise.all([loadWorkbench(), loadDialogs()]), {
+    const waiting = requestIdleCallback(() => void Promise.all([workbench.load(), dialogs.load()]), {
       timeout: 500,
     })
     return () => cancelIdleCallback(waiting)
@@ -28,9 +31,9 @@ export function App(): ReactNode {
     <div className={dropping ? 'window dropping' : 'window'} {...drop}>
       <FormLink />
       {hasWorkbook ? <KeepingNotices /> : null}
-      <Suspense fallback={null}>{hasWorkbook ? <Workbench /> : <StartPage />}</Suspense>
+      <Suspense fallback={null}>{hasWorkbook ? <workbench.component /> : <StartPage />}</Suspense>
       <Suspense fallback={null}>
-        <Dialogs />
+        <dialogs.component />
       </Suspense>
     </div>
   )

@@ -1,7 +1,7 @@
 import type { ComponentType } from 'react'
+import { type Arriving, arriving } from '../look/arriving.ts'
 import type { Page } from '../state/viewStore.ts'
 import { pageNames } from '../words/pages.ts'
-import { type Arriving, arriving } from './arriving.ts'
 import { Curves } from './Curves.tsx'
 
 /**
