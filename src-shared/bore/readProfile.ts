@@ -1,4 +1,3 @@
-import { inchMm } from '../quantity/units.ts'
 import { accepted, type BoreResult, refused } from './refusal.ts'
 import type { ProfileSection } from './section.ts'
 
@@ -20,7 +19,7 @@ interface Line {
   readonly text: string
 }
 
-const millimetres: Readonly<Record<ProfileUnit, number>> = { mm: 1, cm: 10, in: inchMm }
+const millimetres: Readonly<Record<ProfileUnit, number>> = { mm: 1, cm: 10, in: 25.4 }
 const numberPattern = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d+)?$/i
 const mostPoints = 100_000
 const mostCharacters = 5_000_000
