@@ -2,18 +2,8 @@ import { describe, expect, it } from 'vitest'
 import type { ChartModel } from '../../src-renderer/curves/chartModel.ts'
 import { roundValues } from '../../src-renderer/curves/chartScale.ts'
 import { chartSvg } from '../../src-renderer/curves/chartSvg.ts'
-import type { Inks } from '../../src-renderer/curves/inkOfTheme.ts'
+import { inks } from '../fixtures/inks.ts'
 
-const inks: Inks = {
-  ink: '#111111',
-  soft: '#555555',
-  hair: '#cccccc',
-  paper: '#ffffff',
-  band: '#85610f14',
-  brass: '#85610f',
-  font: 'sans-serif',
-  ofSeries: (series) => `#0000${series}0`,
-}
 const model: ChartModel = {
   title: 'Error & <more>',
   categories: ['0', '1', '2', '1-2'].map((label) => ({ key: label, label })),

@@ -1,19 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { linePlotSvg } from '../../src-renderer/bore/pictures/linePlotSvg.ts'
 import type { PlotModel } from '../../src-renderer/bore/pictures/plotModel.ts'
-import type { Inks } from '../../src-renderer/curves/inkOfTheme.ts'
 import { seriesLook } from '../../src-renderer/look/seriesLook.ts'
+import { inks } from '../fixtures/inks.ts'
 
-const inks: Inks = {
-  ink: '#111111',
-  soft: '#555555',
-  hair: '#cccccc',
-  paper: '#ffffff',
-  band: '#85610f14',
-  brass: '#85610f',
-  font: 'sans-serif',
-  ofSeries: (series) => `#0000${series}0`,
-}
 const hz = Float64Array.from([100, 200, 300, 400, 500])
 const model: PlotModel = {
   hz,
