@@ -8,7 +8,7 @@ import { useLengthDrag } from '../fields/useLengthDrag.ts'
 import { useWidth } from '../look/useWidth.ts'
 import { PictureOut } from '../picture/PictureOut.tsx'
 import { useSettings } from '../state/settings.ts'
-import { run, useWorkbook } from '../state/workbookStore.ts'
+import { presentDesign, run } from '../state/workbookStore.ts'
 import { boreWords } from '../words/bore.ts'
 import { boreTitles } from '../words/tableHeadings.ts'
 import { BoreScaleBar, scaleBarEntry } from './BoreScaleBar.tsx'
@@ -172,10 +172,9 @@ function Joint({ designId, sections, drawn, joint }: JointProps): ReactNode {
   )
 }
 
-/** Where the joint is now, mm from the lips: a drag may be ahead of what is drawn. */
+/** Where the joint is now, mm from the lips. */
 function presentMm(designId: string, index: number, drawnMm: number): number {
-  const design = useWorkbook.getState().workbook?.designs.find(({ id }) => id === designId)
-  const sections = design?.bore?.sections
+  const sections = presentDesign(designId)?.bore?.sections
   if (sections === undefined) return drawnMm
   return sections.slice(0, index + 1).reduce((sum, section) => sum + sectionLengthMm(section), 0)
 }

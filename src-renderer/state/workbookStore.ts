@@ -3,7 +3,7 @@ import { create } from 'zustand'
 import type { Command } from '#shared/workbook/commands/command.ts'
 import type { Failure } from '#shared/workbook/failure.ts'
 import { brokenRule } from '#shared/workbook/rules.ts'
-import type { Workbook } from '#shared/workbook/workbook.ts'
+import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 
 /** The open workbook and the name of the step that made it what it is. Undo keeps past and future values of both. */
 export interface WorkbookState {
@@ -17,6 +17,11 @@ export const useWorkbook = create<WorkbookState>()(
     equality: (past, present) => past.workbook === present.workbook,
   }),
 )
+
+/** A design as it is at this moment: a drag may be ahead of what is drawn. */
+export function presentDesign(designId: string): Design | undefined {
+  return useWorkbook.getState().workbook?.designs.find(({ id }) => id === designId)
+}
 
 /** A pause longer than this ends a burst of typing, ms. */
 const burstPauseMs = 1500

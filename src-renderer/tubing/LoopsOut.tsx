@@ -9,7 +9,7 @@ import { Actions } from '../fields/Actions.tsx'
 import { openLoops } from '../loopsIn/loopsText.ts'
 import { useFile } from '../state/fileActions.ts'
 import { useSettings } from '../state/settings.ts'
-import { useWorkbook } from '../state/workbookStore.ts'
+import { presentDesign } from '../state/workbookStore.ts'
 import { copyTable } from '../tables/copyTable.ts'
 import { loopsTable } from '../tables/loopsTable.ts'
 import { loopsInWords } from '../words/loopsIn.ts'
@@ -30,9 +30,14 @@ interface LoopsOutProps {
 export const LoopsOut = memo(function LoopsOut({ designId, designName, none }: LoopsOutProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   const name = titles.loops(designName)
-  const table = () => loopsTable(presentDesign(designId), unit)
+  const design = (): Design => {
+    const present = presentDesign(designId)
+    if (present === undefined) throw new Error(`the design ${designId} is gone`)
+    return present
+  }
+  const table = () => loopsTable(design(), unit)
   const drawn = () => {
-    const { loops, instrument } = presentDesign(designId)
+    const { loops, instrument } = design()
     return tubingDrawing(designName, loops, instrument.boreDiameterMm)
   }
   const keep = (ending: string, mediaType: string, content: string): void =>
@@ -58,9 +63,3 @@ export const LoopsOut = memo(function LoopsOut({ designId, designName, none }: L
     />
   )
 })
-
-function presentDesign(designId: string): Design {
-  const design = useWorkbook.getState().workbook?.designs.find(({ id }) => id === designId)
-  if (design === undefined) throw new Error(`the design ${designId} is gone`)
-  return design
-}
