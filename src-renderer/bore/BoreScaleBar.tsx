@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import { lengthText } from '#shared/quantity/figures.ts'
-import { inchMm } from '#shared/quantity/units.ts'
+import { unitMm } from '#shared/quantity/units.ts'
 import { roundDown } from '../look/roundScale.ts'
 import type { KeyEntry } from '../picture/pictureKey.ts'
 import { svgElement } from '../picture/svgElement.ts'
@@ -38,7 +38,7 @@ export function scaleBarEntry(props: BoreScaleBarProps, ink: string): KeyEntry {
 }
 
 function scaleBar({ drawn: { pxPerMm, stretch }, unit }: BoreScaleBarProps) {
-  const stepMm = unit === 'mm' ? 1 : inchMm
+  const stepMm = unitMm(unit)
   const units = roundDown(Math.max(widestPx / pxPerMm / stepMm, 1))
   const length = lengthText(units * stepMm, unit, 0)
   const text =

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { plainFigure } from '#shared/quantity/figures.ts'
 import { readLength } from '#shared/quantity/length.ts'
-import { inchMm } from '#shared/quantity/units.ts'
+import { unitMm } from '#shared/quantity/units.ts'
 import { useSettings } from '../state/settings.ts'
 import { QuantityField, type QuantityFieldProps } from './QuantityField.tsx'
 
@@ -43,5 +43,5 @@ export function LengthField({
 
 /** A length without its unit, in millimetres or inches. */
 export function lengthFigure(lengthMm: number, unit: 'mm' | 'in', digits = 1): string {
-  return plainFigure(unit === 'mm' ? lengthMm : lengthMm / inchMm, unit === 'mm' ? digits : digits + 2)
+  return plainFigure(lengthMm / unitMm(unit), unit === 'mm' ? digits : digits + 2)
 }

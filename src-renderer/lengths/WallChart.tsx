@@ -1,7 +1,7 @@
 import { type ReactNode, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
-import { inchMm } from '#shared/quantity/units.ts'
+import { unitMm } from '#shared/quantity/units.ts'
 import type { SlideMovement } from '#shared/solve/slideMovement.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { Dialog } from '../dialogs/Dialog.tsx'
@@ -107,7 +107,7 @@ function WallSheet({
 function WallLength({ outMm }: { readonly outMm: number }): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   const size = Math.abs(outMm)
-  const figure = unit === 'mm' ? plainFigure(size, 0) : plainFigure(size / inchMm, 2)
+  const figure = plainFigure(size / unitMm(unit), unit === 'mm' ? 0 : 2)
   return (
     <>
       {outMm > 0 ? wallWords.out : wallWords.in} <strong>{figure}</strong> {unit}

@@ -1,5 +1,5 @@
 import { plainFigure } from '#shared/quantity/figures.ts'
-import { inchMm } from '#shared/quantity/units.ts'
+import { unitMm } from '#shared/quantity/units.ts'
 import { multiples, roundUp } from '../look/roundScale.ts'
 
 /**
@@ -13,12 +13,12 @@ export function roundTicks(
   unit: 'mm' | 'in',
   leastPx: number,
 ): readonly number[] {
-  const unitMm = unit === 'mm' ? 1 : inchMm
-  return multiples(roundUp(leastPx / (pxPerMm * unitMm)) * unitMm, fromMm, toMm)
+  const ofUnit = unitMm(unit)
+  return multiples(roundUp(leastPx / (pxPerMm * ofUnit)) * ofUnit, fromMm, toMm)
 }
 
 /** A place on such a scale as it is written beside it. */
 export function tickText(mm: number, unit: 'mm' | 'in'): string {
-  const value = unit === 'mm' ? mm : mm / inchMm
+  const value = mm / unitMm(unit)
   return plainFigure(value, Math.abs(value - Math.round(value)) < 1e-6 ? 0 : 1)
 }

@@ -1,4 +1,4 @@
-import { inchMm } from '#shared/quantity/units.ts'
+import { unitMm } from '#shared/quantity/units.ts'
 import type { Column } from '#shared/table/table.ts'
 
 export type LengthUnit = 'mm' | 'in'
@@ -10,7 +10,7 @@ export function lengthColumn(heading: string, unit: LengthUnit): Column {
 
 /** A length in the unit of the settings, unrounded. */
 export function lengthCell(lengthMm: number, unit: LengthUnit): number {
-  return unit === 'mm' ? lengthMm : lengthMm / inchMm
+  return lengthMm / unitMm(unit)
 }
 
 /** The same where there may be none. */

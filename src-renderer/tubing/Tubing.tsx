@@ -1,6 +1,6 @@
 import { memo, type ReactNode, useDeferredValue, useMemo, useRef } from 'react'
 import { lengthText } from '#shared/quantity/figures.ts'
-import { inchMm } from '#shared/quantity/units.ts'
+import { unitMm } from '#shared/quantity/units.ts'
 import { liesInRoute } from '#shared/valves/gate.ts'
 import { bitsOf, routing } from '#shared/valves/route.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
@@ -133,7 +133,7 @@ function TubingScale({
   readonly longestMm: number
   readonly unit: 'mm' | 'in'
 }): ReactNode {
-  const step = unit === 'mm' ? 1 : inchMm
+  const step = unitMm(unit)
   const lengthMm = step * roundDown(Math.max(longestMm / 2 / step, 1))
   return (
     <ScaleBar lengthPx={(lengthMm / longestMm) * drawingWidthPx}>

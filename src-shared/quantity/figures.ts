@@ -1,4 +1,4 @@
-import { inchMm } from './units.ts'
+import { unitMm } from './units.ts'
 
 /** What stands where there is no figure. */
 const noFigure = '—'
@@ -44,5 +44,5 @@ export function signedCents(cents: number, digits = 1): string {
  */
 export function lengthText(lengthMm: number, unit: 'mm' | 'in', digits = unit === 'mm' ? 1 : 3): string {
   if (!Number.isFinite(lengthMm)) return noFigure
-  return `${plainFigure(unit === 'mm' ? lengthMm : lengthMm / inchMm, digits)} ${unit}`
+  return `${plainFigure(lengthMm / unitMm(unit), digits)} ${unit}`
 }

@@ -10,6 +10,15 @@ export interface LengthUnit {
 /** The inch is 25.4 mm by definition. */
 export const inchMm = 25.4
 
+/**
+ * Millimetres in the unit that lengths are shown in.
+ *
+ * @example 50.8 / unitMm('in') // 2
+ */
+export function unitMm(unit: 'mm' | 'in'): number {
+  return unit === 'mm' ? 1 : inchMm
+}
+
 const micrometre: LengthUnit = { symbol: 'µm', numerator: 1, denominator: 1000, family: 'metric' }
 /** The unit of the library. */
 export const millimetre: LengthUnit = { symbol: 'mm', numerator: 1, denominator: 1, family: 'metric' }

@@ -3,7 +3,7 @@ import { fittedDrawing } from '#shared/bench/drawing/fitted.ts'
 import type { SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { slideDrawing } from '#shared/bench/slide/slideDrawing.ts'
 import { lengthText, plainFigure } from '#shared/quantity/figures.ts'
-import { inchMm } from '#shared/quantity/units.ts'
+import { unitMm } from '#shared/quantity/units.ts'
 import { gateWords } from '#shared/valves/gate.ts'
 import type { Loop } from '#shared/valves/loop.ts'
 import type { BenchSlide } from '#shared/workbook/bench.ts'
@@ -86,10 +86,7 @@ export function SlideSheet({ workbook, slide, design, loop, sized }: SlideSheetP
                 name: slideSheetWords.loopWanted,
                 text: slideSheetWords.loopWantedOf(
                   lengthText(sized.targetMm, unit),
-                  plainFigure(
-                    unit === 'mm' ? job.toleranceMm : job.toleranceMm / inchMm,
-                    unit === 'mm' ? 2 : 3,
-                  ),
+                  plainFigure(job.toleranceMm / unitMm(unit), unit === 'mm' ? 2 : 3),
                 ),
               },
               ...rows(decidedFields.filter(({ key }) => key !== 'toleranceMm')),

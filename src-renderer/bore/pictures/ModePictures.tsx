@@ -1,7 +1,7 @@
 import { memo, type ReactNode } from 'react'
 import type { FingeredMode } from '#shared/bore/fingeringModes.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
-import { inchMm } from '#shared/quantity/units.ts'
+import { unitMm } from '#shared/quantity/units.ts'
 import { lengthFigure } from '../../fields/LengthField.tsx'
 import { useSettings } from '../../state/settings.ts'
 import { fundamentalTable, groupLengthTable } from '../../tables/boreTables.ts'
@@ -80,7 +80,7 @@ export const GroupLengthPicture = memo(function GroupLengthPicture({
 }: ModePictureProps): ReactNode {
   const { firstMode, lastMode } = useBoreView()
   const unit = useSettings((settings) => settings.unit)
-  const perUnit = unit === 'mm' ? 1 : inchMm
+  const perUnit = unitMm(unit)
   const lines = useLines(answer, shown, ({ groupLength }) => groupLength.groupLengthMm / perUnit)
   return (
     <ModeChart
