@@ -1,5 +1,6 @@
 import {
   type KeyboardEvent,
+  memo,
   type PointerEvent,
   type ReactNode,
   useEffect,
@@ -34,7 +35,8 @@ const leastPicturePx = 720
 const picturePlotPx = 320
 
 /** The error chart with what surrounds it: size, theme, pointer, keyboard and what a screen reader hears. */
-export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps): ReactNode {
+export const ErrorChartView = memo(function ErrorChartView(props: ErrorChartViewProps): ReactNode {
+  const { model, selected, onPick } = props
   const frame = useRef<HTMLDivElement>(null)
   const host = useRef<HTMLDivElement>(null)
   const chart = useRef<ErrorChart>(null)
@@ -120,7 +122,7 @@ export function ErrorChartView({ model, selected, onPick }: ErrorChartViewProps)
       </div>
     </PictureOut>
   )
-}
+})
 
 /** Width of the chart, and how much taller than usual its labels make it, CSS px. */
 function roomFor({ categories }: ChartModel, widthPx: number): readonly [number, number] {

@@ -4,7 +4,6 @@ import {
   memo,
   type ReactNode,
   useCallback,
-  useDeferredValue,
   useRef,
   useState,
 } from 'react'
@@ -24,6 +23,7 @@ import { Mark } from '../help/Mark.tsx'
 import { SeriesMark } from '../look/SeriesMark.tsx'
 import { type DerivedDesign, useDerived, useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
+import { useFollowing } from '../state/useFollowing.ts'
 import { selectDesign, toggleHidden, useView } from '../state/viewStore.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
 import { lineUpWords as words } from '../words/lineUp.ts'
@@ -31,8 +31,8 @@ import { WorkbookNotes } from './WorkbookNotes.tsx'
 
 /** The designs side by side with the three figures that compare them. */
 export function LineUp(): ReactNode {
-  // The curve under the hand goes first; the figures of the cards follow as time allows.
-  const all = useDeferredValue(useDerived())
+  // The curve under the hand goes first; the figures of the cards follow.
+  const all = useFollowing(useDerived())
   const selected = useSelectedDesign()
   const dragged = useRef<string>(null)
   const drag = useCallback((designId: string) => {

@@ -1,4 +1,4 @@
-import { memo, type ReactNode, useCallback, useDeferredValue, useMemo } from 'react'
+import { memo, type ReactNode, useCallback, useMemo } from 'react'
 import { CurvesTable } from '../curves/CurvesTable.tsx'
 import type { ChartPoint } from '../curves/chartModel.ts'
 import { type CurvesModel, curvesByFingering, curvesByNote, placeOfSelection } from '../curves/curveModels.ts'
@@ -8,6 +8,7 @@ import { NumberField } from '../fields/NumberField.tsx'
 import { Mark } from '../help/Mark.tsx'
 import { type DerivedDesign, useSelectedDesign, useVisible } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
+import { useFollowing } from '../state/useFollowing.ts'
 import { select, useView, type ViewState } from '../state/viewStore.ts'
 import { chartTable, combinationsTable } from '../tables/curvesTables.ts'
 import type { LengthUnit } from '../tables/lengthCell.ts'
@@ -31,13 +32,8 @@ export function Curves(): ReactNode {
         : curvesByNote(visible, selectedId, spelling, bandCents),
     [visible, selectedId, by, which, spelling, bandCents],
   )
-  // While a loop is dragged the curve follows each frame, and the table as often as there is time for it.
-  const tabled = useDeferredValue(model)
-  const tabledChosen = useDeferredValue(chosen)
   const selected = useMemo(() => placeOfSelection(model, selection), [model, selection])
   const pick = usePick(model)
-  // A pick means the figure that is in sight.
-  const pickTabled = usePick(tabled)
   return (
     <section className="sheet curves" aria-label={pageNames.curves}>
       <CurvesCaption by={by} which={which} />
@@ -49,10 +45,7 @@ export function Curves(): ReactNode {
       ) : (
         <>
           <ErrorChartView model={model} selected={selected} onPick={pick} />
-          <div className="tableFrame">
-            <TablesOut model={tabled} chosen={tabledChosen} unit={unit} />
-            <CurvesTable model={tabled} selected={selected} onPick={pickTabled} />
-          </div>
+          <Tables model={model} chosen={chosen} unit={unit} selected={selected} />
         </>
       )}
     </section>
@@ -64,6 +57,24 @@ interface TablesOutProps {
   readonly chosen: DerivedDesign | null
   readonly unit: LengthUnit
 }
+
+interface TablesProps extends TablesOutProps {
+  readonly selected: ChartPoint | null
+}
+
+/** The chart's figures in a table. The curve goes with the hand that drags a loop; the table follows it. */
+const Tables = memo(function Tables({ model, chosen, unit, selected }: TablesProps): ReactNode {
+  const present = useMemo(() => ({ model, chosen }), [model, chosen])
+  const follows = useFollowing(present)
+  // A pick means the figure that is in sight.
+  const pick = usePick(follows.model)
+  return (
+    <div className="tableFrame">
+      <TablesOut {...follows} unit={unit} />
+      <CurvesTable model={follows.model} selected={selected} onPick={pick} />
+    </div>
+  )
+})
 
 /** The chart's figures and the combination table, to take along. */
 const TablesOut = memo(function TablesOut({ model, chosen, unit }: TablesOutProps): ReactNode {

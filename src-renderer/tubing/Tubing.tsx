@@ -1,4 +1,4 @@
-import { memo, type ReactNode, useDeferredValue, useMemo, useRef } from 'react'
+import { memo, type ReactNode, useMemo, useRef } from 'react'
 import { lengthText } from '#shared/quantity/figures.ts'
 import { unitMm } from '#shared/quantity/units.ts'
 import { liesInRoute } from '#shared/valves/gate.ts'
@@ -10,6 +10,7 @@ import { roundDown } from '../look/roundScale.ts'
 import { ScaleBar } from '../look/ScaleBar.tsx'
 import { type DerivedDesign, useSelectedDesign, useWarnings } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
+import { useFollowing } from '../state/useFollowing.ts'
 import { type Selection, useView } from '../state/viewStore.ts'
 import { tubingWords as words } from '../words/tubing.ts'
 import { AccountPanel } from './AccountPanel.tsx'
@@ -24,8 +25,8 @@ const drawingWidthPx = 132
 /** The right-hand place: the selected design's instrument, loops, valves, and the account of what is selected. */
 export function Tubing(): ReactNode {
   const derived = useSelectedDesign()
-  // The loop under the hand goes first; what is said of it follows as time allows.
-  const follows = useDeferredValue(derived)
+  // The loop under the hand goes first; what is said of it follows.
+  const follows = useFollowing(derived)
   const selection = useView((state) => state.selection)
   if (derived === null) return null
   const settled = follows?.design.id === derived.design.id ? follows : derived
@@ -60,13 +61,12 @@ export function Tubing(): ReactNode {
   )
 }
 
-function LoopList({
-  derived,
-  selection,
-}: {
+interface LoopListProps {
   readonly derived: DerivedDesign
   readonly selection: Selection | null
-}): ReactNode {
+}
+
+const LoopList = memo(function LoopList({ derived, selection }: LoopListProps): ReactNode {
   const { design, tables } = derived
   const loopId = useView((state) => state.loopId)
   const unit = useSettings((settings) => settings.unit)
@@ -103,7 +103,7 @@ function LoopList({
       {design.loops.length === 0 ? null : <TubingScale longestMm={longestMm} unit={unit} />}
     </>
   )
-}
+})
 
 /**
  * The longest tube the drawings hold, mm. It grows with a loop but shrinks only when the loops have become much
@@ -149,8 +149,10 @@ const Warnings = memo(function Warnings({ derived }: { readonly derived: Derived
     <section className="warnings" aria-label={words.worthALook}>
       <h3>{words.worthALook}</h3>
       <ul>
-        {own.map(({ path, message }) => (
-          <li key={`${path} ${message}`}>{message}</li>
+        {own.map(({ message }, place) => (
+          // A sentence follows the loop that is dragged in place.
+          // biome-ignore lint/suspicious/noArrayIndexKey: the sentences have no state of their own
+          <li key={place}>{message}</li>
         ))}
       </ul>
     </section>

@@ -21,6 +21,21 @@ describe('a loop', () => {
     await expect.poll(() => page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
   })
 
+  browserTest('is followed by table, card and account though it moves with every frame', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    await figure(page, '1').getByRole('button').click()
+    const bow = page.getByRole('slider', { name: 'Length of first' })
+    const box = (await bow.boundingBox())!
+    await page.mouse.move(box.x + 11, box.y + 15)
+    await page.mouse.down()
+    const places = ['.figures tbody tr:nth-child(3) td', '.card dl', '.account']
+    const texts = await bow.evaluate(movedForFrames, { places, frames: 60, from: box.x + 11 })
+    // Each has been seen with a value of its own for many of the places the bow was in.
+    for (const seen of texts) expect(seen).toBeGreaterThan(5)
+    await page.mouse.up()
+  })
+
   browserTest('moves by arrow keys, half a millimetre a press, in one step', async ({ form }) => {
     const { page } = await form.open()
     await startFrom(page, 'Plain, three valves')
@@ -231,3 +246,26 @@ describe('twelve valves', () => {
     expect(complaints).toEqual([])
   })
 })
+
+interface Moving {
+  readonly places: readonly string[]
+  readonly frames: number
+  readonly from: number
+}
+
+/** Moves a held bow with every frame; tells how many texts each place has shown meanwhile. Runs in the window. */
+function movedForFrames(bow: Element, { places, frames, from }: Moving): Promise<readonly number[]> {
+  const seen = places.map(() => new Set<string>())
+  return new Promise((done) => {
+    let frame = 0
+    const step = (): void => {
+      for (const [i, place] of places.entries())
+        seen[i]!.add(document.querySelector(place)?.textContent ?? '')
+      bow.dispatchEvent(new PointerEvent('pointermove', { bubbles: true, clientX: from + frame }))
+      frame += 1
+      if (frame < frames) requestAnimationFrame(step)
+      else done(seen.map(({ size }) => size))
+    }
+    requestAnimationFrame(step)
+  })
+}
