@@ -1,6 +1,5 @@
 import uPlot from 'uplot'
 import { signedCents } from '#shared/quantity/figures.ts'
-import { markerPath } from '../look/SeriesMark.tsx'
 import { seriesLook } from '../look/seriesLook.ts'
 import { curvesWords } from '../words/curves.ts'
 import { fitted, labelLinePx, linesOf } from './categoryLabels.ts'
@@ -8,6 +7,7 @@ import { categoryStrip } from './categoryStrip.ts'
 import { type ChartModel, type ChartPoint, centsRange } from './chartModel.ts'
 import { drawDoubtBands } from './doubtBands.ts'
 import type { Inks } from './inkOfTheme.ts'
+import { type MarkerImages, markerImages } from './markerImages.ts'
 
 /** A mounted chart: new values in place, another size, gone. */
 export interface ErrorChart {
@@ -39,6 +39,7 @@ export function mountErrorChart(
   const count = first.categories.length
   const labels = fitted(first.categories, size.width)
   const strip = categoryStrip(labels, inks)
+  const markerOf = markerImages(inks)
   const plot = new uPlot(
     {
       ...size,
@@ -63,7 +64,7 @@ export function mountErrorChart(
             drawBehind(u, model, inks)
           },
         ],
-        draw: [(u) => drawInFront(u, model, selected, inks)],
+        draw: [(u) => drawInFront(u, model, selected, inks, markerOf)],
       },
     },
     dataOf(first),
@@ -135,27 +136,31 @@ function drawBehind(plot: uPlot, { bandCents, doubt }: ChartModel, inks: Inks): 
   if (doubt !== undefined) drawDoubtBands(plot, doubt, inks)
 }
 
-function drawInFront(plot: uPlot, model: ChartModel, selected: ChartPoint | null, inks: Inks): void {
+function drawInFront(
+  plot: uPlot,
+  model: ChartModel,
+  selected: ChartPoint | null,
+  inks: Inks,
+  markerOf: MarkerImages,
+): void {
   const { ctx } = plot
   ctx.save()
   // The lines' dashes would otherwise break the markers' outlines.
   ctx.setLineDash([])
   ctx.lineWidth = 2 * devicePixelRatio
   for (const [order, { series, values }] of model.series.entries()) {
-    const radius = markerRadius + markerGrowth * Math.min(4, model.series.length - 1 - order)
-    const outline = new Path2D(markerPath(seriesLook(series).marker, 0, 0, radius * devicePixelRatio))
-    ctx.strokeStyle = inks.ofSeries(series)
-    ctx.fillStyle = inks.paper
+    const marker = markerOf(
+      series,
+      markerRadius + markerGrowth * Math.min(4, model.series.length - 1 - order),
+    )
+    const half = marker.width / 2
     for (let i = 0; i < values.length; i++) {
       const value = values[i]
       if (value === null || value === undefined) continue
       const [x, y] = [plot.valToPos(i, 'x', true), plot.valToPos(value, 'y', true)]
-      ctx.setTransform(1, 0, 0, 1, x, y)
-      ctx.fill(outline)
-      ctx.stroke(outline)
+      ctx.drawImage(marker, Math.round(x - half), Math.round(y - half))
     }
   }
-  ctx.setTransform(1, 0, 0, 1, 0, 0)
   drawSelected(plot, model, selected, inks)
   ctx.fillStyle = inks.soft
   ctx.font = `${13 * devicePixelRatio}px ${inks.font}`
