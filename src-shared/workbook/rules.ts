@@ -5,7 +5,7 @@ import type { Bench } from './bench.ts'
 import { brokenDesignRule, repeatedId } from './designRules.ts'
 import { type Failure, failure, foundText, pathText } from './failure.ts'
 import { notFiniteAt } from './json/numbers.ts'
-import { workbookSchema } from './schema.ts'
+import { designSchema, workbookSchema } from './schema.ts'
 import type { Workbook } from './workbook.ts'
 
 /**
@@ -14,9 +14,25 @@ import type { Workbook } from './workbook.ts'
  * @returns the first rule that is broken, with path, found and expected; `null` when the value is a workbook
  */
 export function brokenRule(value: unknown): Failure | null {
-  const checked = workbookSchema.safeParse(value, untilFirst)
-  if (!checked.success) return failureOfIssue(checked.error.issues[0], value)
+  const around = workbookSchema.safeParse(value, untilFirst)
+  if (!around.success) return failureOfIssue(around.error.issues[0], value)
+  for (const [i, design] of around.data.designs.entries()) {
+    const issue = issueOfDesign(design)
+    if (issue !== null) return failureOfIssue({ ...issue, path: ['designs', i, ...issue.path] }, value)
+  }
   return numberNotFinite(value) ?? brokenWorkbookRule(value as Workbook)
+}
+
+/** Values are never changed, so a design whose shape was found good need not be looked at again. */
+const goodDesigns = new WeakSet<object>()
+
+function issueOfDesign(design: unknown): Issue | null {
+  const isObject = typeof design === 'object' && design !== null
+  if (isObject && goodDesigns.has(design)) return null
+  const checked = designSchema.safeParse(design, untilFirst)
+  if (!checked.success) return checked.error.issues[0] ?? null
+  if (isObject) goodDesigns.add(design)
+  return null
 }
 
 /** A file can break a rule a million times; only the first is told, and a list of all could not be held. */

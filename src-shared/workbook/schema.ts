@@ -101,7 +101,8 @@ const tuning = z.discriminatedUnion(
   { error: 'a tuning: none, or open with a harmonic' },
 )
 
-const design = z.looseObject(
+/** One design of the file: shapes and ranges. */
+export const designSchema = z.looseObject(
   {
     id: named('a design id'),
     name: text,
@@ -116,7 +117,6 @@ const design = z.looseObject(
       )
       .optional(),
     fingerings: z
-
       .union([z.literal('all'), z.array(fingering).max(4096, 'at most 4096 fingerings')], {
         error: '"all" or a list of fingerings',
       })
@@ -129,7 +129,10 @@ const design = z.looseObject(
   { error: 'a design' },
 )
 
-/** The design file, version 1: shapes and ranges. Rules that span several values are in `designRules.ts` and `boreRules.ts`. */
+/**
+ * The design file, version 1, around its designs: shapes and ranges. Rules that span several values are in
+ * `designRules.ts` and `boreRules.ts`.
+ */
 export const workbookSchema = z.looseObject(
   {
     format: z.literal('ferrule', { error: '"ferrule"' }),
@@ -148,7 +151,7 @@ export const workbookSchema = z.looseObject(
       { error: 'the air' },
     ),
     designs: z
-      .array(design, { error: 'a list of designs' })
+      .array(z.unknown(), { error: 'a list of designs' })
       .max(mostDesigns, `at most ${mostDesigns} designs`),
     bench: bench.optional(),
   },
