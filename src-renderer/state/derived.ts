@@ -64,9 +64,8 @@ export function useSelectedDesign(): DerivedDesign | null {
 
 /** What looks like a slip in the workbook's air and in one design. */
 export function useWarnings({ design, tables, series }: DerivedDesign): readonly Warning[] {
-  const workbook = useWorkbook((state) => state.workbook)
-  return useMemo(
-    () => (workbook === null ? [] : [...airWarnings(workbook), ...designWarnings(design, tables, series)]),
-    [workbook, design, tables, series],
-  )
+  const air = useWorkbook((state) => state.workbook?.air)
+  const ofAir = useMemo(() => (air === undefined ? [] : airWarnings(air)), [air])
+  const ofDesign = useMemo(() => designWarnings(design, tables, series), [design, tables, series])
+  return useMemo(() => [...ofAir, ...ofDesign], [ofAir, ofDesign])
 }

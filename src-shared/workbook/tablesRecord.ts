@@ -55,7 +55,7 @@ export function tablesRecord(workbook: Workbook, spelling: Spelling = 'flats'): 
   return {
     designs: workbook.designs.map((design, i) => designRecord(workbook, design, derived[i]!, spelling)),
     warnings: [
-      ...airWarnings(workbook),
+      ...airWarnings(workbook.air),
       ...workbook.designs.flatMap((design, i) => designWarnings(design, derived[i]!, i)),
     ],
   }

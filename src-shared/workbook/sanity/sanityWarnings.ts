@@ -1,7 +1,7 @@
 import { type AirOutside, airOutsideStatedRange } from '../../air/speedOfSound.ts'
 import type { TuningTables } from '../../tuning/tables.ts'
 import { playedAir } from '../instrumentOf.ts'
-import type { Design, Workbook, WorkbookAir } from '../workbook.ts'
+import type { Design, WorkbookAir } from '../workbook.ts'
 import { boreWarnings } from './boreWarnings.ts'
 import { chosenWarnings } from './chosenWarnings.ts'
 import { instrumentWarnings } from './instrumentWarnings.ts'
@@ -12,11 +12,10 @@ import { slideWarnings } from './slideWarnings.ts'
 import type { Warning } from './warning.ts'
 
 /**
- * What looks like a slip in the workbook's own values: air, as designed or as played, outside the range that the
+ * What looks like a slip in a workbook's own values: air, as designed or as played, outside the range that the
  * formula for its speed of sound is stated for.
  */
-export function airWarnings(workbook: Workbook): readonly Warning[] {
-  const { air } = workbook
+export function airWarnings(air: WorkbookAir): readonly Warning[] {
   const designed = airOutsideStatedRange(air).map((outside) => airWarning(outside.field, outside))
   if (air.playingTemperatureC === undefined) return designed
   const played = airOutsideStatedRange(playedAir(air))
