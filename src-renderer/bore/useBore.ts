@@ -4,7 +4,6 @@ import type { BoreFingering } from '#shared/bore/fingeringModes.ts'
 import type { BoreRefusal, BoreResult } from '#shared/bore/refusal.ts'
 import type { BoreSection } from '#shared/bore/section.ts'
 import type { NamedFingering } from '#shared/valves/fingerings.ts'
-import { usualFingerings } from '#shared/valves/usual.ts'
 import { type BoreInput, boreInput, refusalInFile } from '#shared/workbook/boreInput.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
@@ -114,10 +113,10 @@ function keyOf({ sections, conditions }: BoreInput): string {
 
 /** The fingerings to list, in order of their drop: no more of them are unpacked than are shown. */
 function listedOf(
-  { design, tables }: DerivedDesign,
+  { tables }: DerivedDesign,
   which: BoreView['which'],
 ): { readonly fingerings: readonly NamedFingering[]; readonly leftOut: number } {
-  const wanted = which === 'all' ? tables.fingerings : usualFingerings(design.valves, tables.fingerings)
+  const wanted = which === 'all' ? tables.fingerings : tables.usual
   const kept = wanted.slice(0, mostListed)
   return {
     fingerings: kept.toSorted((a, b) => a.semitones - b.semitones),

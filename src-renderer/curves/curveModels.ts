@@ -1,7 +1,6 @@
 import { noteName, type Spelling } from '#shared/pitch/noteName.ts'
 import type { Candidate } from '#shared/tuning/candidates.ts'
 import { playedCandidate } from '#shared/tuning/notes.ts'
-import { usualFingerings } from '#shared/valves/usual.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import type { Selection } from '../state/viewStore.ts'
 import { curvesWords as words } from '../words/curves.ts'
@@ -60,7 +59,7 @@ export function curvesByNote(
 
 function usualCells({ design, tables }: DerivedDesign): readonly Cell[] {
   const errors = new Map(tables.combinations.map((row) => [row.fingering, row.errorCents]))
-  return usualFingerings(design.valves, tables.fingerings).map(({ name, semitones }) => ({
+  return tables.usual.map(({ name, semitones }) => ({
     key: String(semitones),
     order: semitones,
     label: name,

@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react'
 import { plainFigure } from '#shared/quantity/figures.ts'
-import { usualFingerings } from '#shared/valves/usual.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { choose, useLengths, weigh } from '../state/lengthsStore.ts'
 import { choiceWords } from '../words/lengths.ts'
@@ -48,8 +47,8 @@ export function CountedFingerings({ derived }: { readonly derived: DerivedDesign
 }
 
 /** Weights that leave out every fingering but the usual one of its drop. */
-function oneAStep({ design, tables }: DerivedDesign): ReadonlyMap<string, number> {
-  const usual = new Set(usualFingerings(design.valves, tables.fingerings).map(({ name }) => name))
+function oneAStep({ tables }: DerivedDesign): ReadonlyMap<string, number> {
+  const usual = new Set(tables.usual.map(({ name }) => name))
   return new Map(tables.fingerings.flatMap(({ name }) => (usual.has(name) ? [] : [[name, 0] as const])))
 }
 

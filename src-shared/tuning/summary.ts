@@ -1,7 +1,5 @@
 import type { NamedFingering } from '../valves/fingerings.ts'
 import type { Routing } from '../valves/route.ts'
-import { usualFingerings } from '../valves/usual.ts'
-import type { Valve } from '../valves/valve.ts'
 import type { Combination } from './combinations.ts'
 import { type Note, playedCandidate } from './notes.ts'
 
@@ -69,16 +67,16 @@ export function spreadOfNotes(notes: readonly Note[]): Spread<number> {
 /**
  * Compares a design with others: errors over the fingerings in use, tube and loops.
  *
+ * @param usual the fingerings in use, some of `fingerings`
  * @param combinations rows of `combinationTable` for the same fingerings, in the same order
  */
 export function summarise(
-  valves: readonly Valve[],
   system: Routing,
+  usual: readonly NamedFingering[],
   fingerings: readonly NamedFingering[],
   combinations: readonly Combination[],
 ): Omit<Summary, 'byNote'> {
-  const inUse = usualFingerings(valves, fingerings)
-  const rows = inUse.map((fingering) => combinations[fingerings.indexOf(fingering)]!)
+  const rows = usual.map((fingering) => combinations[fingerings.indexOf(fingering)]!)
   const loopsMm = system.loops.reduce((sum, loop) => sum + loop.lengthMm, 0)
   return {
     byFingering: spreadOf(rows.map(({ fingering, errorCents }) => ({ at: fingering, errorCents }))),

@@ -1,5 +1,6 @@
 import { fingeringsOf, type NamedFingering } from '../valves/fingerings.ts'
 import { routing } from '../valves/route.ts'
+import { usualFingerings } from '../valves/usual.ts'
 import { type Combination, combinationTable } from './combinations.ts'
 import type { Instrument } from './instrument.ts'
 import { type MainSlideSetting, setMainSlide } from './mainSlide.ts'
@@ -11,6 +12,8 @@ import { type Summary, spreadOfNotes, summarise } from './summary.ts'
 export interface TuningTables {
   readonly mainSlide: MainSlideSetting
   readonly fingerings: readonly NamedFingering[]
+  /** One for each nominal drop, the usual one: the fingerings in use. */
+  readonly usual: readonly NamedFingering[]
   readonly combinations: readonly Combination[]
   readonly notes: readonly Note[]
   readonly summary: Summary
@@ -30,10 +33,12 @@ export function tuningTables(instrument: Instrument): TuningTables {
   const combinations = combinationTable(mainSlide.inTuneOpenMm, system, fingerings)
   const notes = once(() => noteTable(instrument, combinations, fingerings))
   const byNote = once(() => spreadOfNotes(notes()))
-  const summary = summarise(instrument.valves, system, fingerings, combinations)
+  const usual = usualFingerings(instrument.valves, fingerings)
+  const summary = summarise(system, usual, fingerings, combinations)
   return {
     mainSlide,
     fingerings,
+    usual,
     combinations,
     get notes() {
       return notes()

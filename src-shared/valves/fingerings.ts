@@ -43,10 +43,17 @@ export function namedFingering(valves: readonly Valve[], down: number, semitones
   return { name: fingeringName(pressed), pressed, semitones: semitones ?? sum, down }
 }
 
+/** Values are never changed, so the same valves have the same fingerings: a loop is dragged, its valves are not. */
+const known = new WeakMap<readonly Valve[], readonly NamedFingering[]>()
+
 function everyFingering(valves: readonly Valve[]): readonly NamedFingering[] {
+  const present = known.get(valves)
+  if (present !== undefined) return present
   const all: NamedFingering[] = []
   for (let down = 0; down < 1 << valves.length; down++) all.push(namedFingering(valves, down))
-  return all.sort((a, b) => a.pressed.length - b.pressed.length || firstDifference(a.down, b.down))
+  all.sort((a, b) => a.pressed.length - b.pressed.length || firstDifference(a.down, b.down))
+  known.set(valves, all)
+  return all
 }
 
 /** Of two sets of equal size, the one that has the lowest valve in which they differ comes first. */

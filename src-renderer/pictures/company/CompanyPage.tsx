@@ -3,7 +3,6 @@ import { loopsInCompany } from '#shared/tubing/loopInCompany.ts'
 import { type InCompany, inCompany } from '#shared/tuning/inCompany.ts'
 import type { NamedFingering } from '#shared/valves/fingerings.ts'
 import { routing } from '#shared/valves/route.ts'
-import { usualFingerings } from '#shared/valves/usual.ts'
 import { Choice } from '../../fields/Choice.tsx'
 import { Fold } from '../../fields/Fold.tsx'
 import type { DerivedDesign } from '../../state/derived.ts'
@@ -63,10 +62,10 @@ export function CompanyPage({ derived }: { readonly derived: DerivedDesign }): R
 }
 
 /** Fingerings of two valves or more: those in use, or the usual ones where they are too many to choose from. */
-function companyFingerings({ design, tables }: DerivedDesign): readonly NamedFingering[] {
+function companyFingerings({ tables }: DerivedDesign): readonly NamedFingering[] {
   const several = (each: NamedFingering): boolean => each.pressed.length > 1
   const all = tables.fingerings.filter(several)
-  return all.length > mostChoices ? usualFingerings(design.valves, tables.fingerings).filter(several) : all
+  return all.length > mostChoices ? tables.usual.filter(several) : all
 }
 
 function apartOf({ design, tables }: DerivedDesign, { pressed, semitones }: NamedFingering): InCompany {

@@ -1,7 +1,6 @@
 import { type ReactNode, useMemo } from 'react'
 import { signedCents } from '#shared/quantity/figures.ts'
 import { type TubeRuler, tubeRuler } from '#shared/tuning/tubeRuler.ts'
-import { usualFingerings } from '#shared/valves/usual.ts'
 import { Segments } from '../../fields/Choice.tsx'
 import { Fold } from '../../fields/Fold.tsx'
 import { lengthFigure } from '../../fields/LengthField.tsx'
@@ -60,7 +59,7 @@ export function RulerPage({ derived }: { readonly derived: DerivedDesign }): Rea
 }
 
 function rulerOf({ design, tables }: DerivedDesign, which: 'usual' | 'all'): TubeRuler {
-  const usual = usualFingerings(design.valves, tables.fingerings).map(({ name }) => name)
+  const usual = tables.usual.map(({ name }) => name)
   const byName = new Map(tables.combinations.map((row) => [row.fingering, row]))
   const rows =
     which === 'all'

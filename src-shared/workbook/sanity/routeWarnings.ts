@@ -1,21 +1,16 @@
 import type { TuningTables } from '../../tuning/tables.ts'
 import { gateWords, liesInRoute } from '../../valves/gate.ts'
 import { routing } from '../../valves/route.ts'
-import { usualFingerings } from '../../valves/usual.ts'
 import type { Design } from '../workbook.ts'
 import type { Warning } from './warning.ts'
 
 /** Combinations that fall on another note, loops that no fingering reaches, a main slide that cannot get there. */
 export function routeWarnings(design: Design, tables: TuningTables, at: string): readonly Warning[] {
-  return [
-    ...fallenCombinations(design, tables, at),
-    ...idleLoops(design, tables, at),
-    ...mainSlideBeyond(tables, at),
-  ]
+  return [...fallenCombinations(tables, at), ...idleLoops(design, tables, at), ...mainSlideBeyond(tables, at)]
 }
 
-function fallenCombinations(design: Design, tables: TuningTables, at: string): readonly Warning[] {
-  const inUse = new Set(usualFingerings(design.valves, tables.fingerings).map(({ name }) => name))
+function fallenCombinations(tables: TuningTables, at: string): readonly Warning[] {
+  const inUse = new Set(tables.usual.map(({ name }) => name))
   const fallen = tables.combinations.filter(
     (row) => inUse.has(row.fingering) && Math.abs(row.errorCents) > 50,
   )
