@@ -1,7 +1,8 @@
-import { type ComponentType, lazy, type ReactNode, Suspense } from 'react'
+import { type ComponentType, type ReactNode, Suspense } from 'react'
 import { onMac } from '../bridge/keyCommands.ts'
 import { Segments } from '../fields/Choice.tsx'
 import { type HelpPart, useHelp } from '../help/helpStore.ts'
+import { arriving } from '../look/arriving.ts'
 import { helpKeys, helpWords } from '../words/help.ts'
 import { Dialog } from './Dialog.tsx'
 import { closeDialog } from './dialogStore.ts'
@@ -9,11 +10,21 @@ import { closeDialog } from './dialogStore.ts'
 const keys = helpKeys(onMac ? '⌘' : 'Ctrl+')
 
 const loadParts = () => import('../help/HelpParts.tsx')
+const arrivingParts = {
+  steps: arriving(() => loadParts().then(({ Steps }) => ({ default: Steps }))),
+  words: arriving(() => loadParts().then(({ Words }) => ({ default: Words }))),
+  formulas: arriving(() => loadParts().then(({ Formulas }) => ({ default: Formulas }))),
+}
 const parts: Readonly<Record<HelpPart, ComponentType>> = {
   keys: SignsAndKeys,
-  steps: lazy(() => loadParts().then(({ Steps }) => ({ default: Steps }))),
-  words: lazy(() => loadParts().then(({ Words }) => ({ default: Words }))),
-  formulas: lazy(() => loadParts().then(({ Formulas }) => ({ default: Formulas }))),
+  steps: arrivingParts.steps.component,
+  words: arrivingParts.words.component,
+  formulas: arrivingParts.formulas.component,
+}
+
+/** Fetches the help's parts ahead of their being shown. */
+export async function loadHelp(): Promise<void> {
+  await Promise.all(Object.values(arrivingParts).map(({ load }) => load()))
 }
 
 const partOptions = (Object.keys(helpWords.parts) as HelpPart[]).map((value) => ({

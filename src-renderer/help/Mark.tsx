@@ -1,8 +1,9 @@
-import { lazy, memo, type ReactNode, Suspense, useContext } from 'react'
+import { memo, type ReactNode, Suspense, useContext } from 'react'
 import { Button, DialogTrigger, OverlayTriggerStateContext, Popover } from 'react-aria-components'
+import { arriving } from '../look/arriving.ts'
 import { type MarkId, markLabel } from '../words/marks.ts'
 
-const Explanation = lazy(() =>
+const explanation = arriving(() =>
   import('./Explanation.tsx').then(({ Explanation: component }) => ({ default: component })),
 )
 
@@ -10,7 +11,12 @@ const Explanation = lazy(() =>
 export const Mark = memo(function Mark({ id }: { readonly id: MarkId }): ReactNode {
   return (
     <DialogTrigger>
-      <Button className="explainMark" aria-label={markLabel(id)}>
+      <Button
+        className="explainMark"
+        aria-label={markLabel(id)}
+        onHoverStart={explanation.load}
+        onFocus={explanation.load}
+      >
         ?
       </Button>
       <Popover className="explanation" placement="bottom start" offset={4} aria-label={markLabel(id)}>
@@ -24,7 +30,7 @@ function Explained({ id }: { readonly id: MarkId }): ReactNode {
   const popover = useContext(OverlayTriggerStateContext)
   return (
     <Suspense fallback={null}>
-      <Explanation id={id} onLeave={() => popover?.close()} />
+      <explanation.component id={id} onLeave={() => popover?.close()} />
     </Suspense>
   )
 }

@@ -1,10 +1,11 @@
-import { lazy, memo, type ReactNode, Suspense, useEffect, useRef } from 'react'
+import { memo, type ReactNode, Suspense, useEffect, useRef } from 'react'
+import { arriving } from '../look/arriving.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import type { Selection } from '../state/viewStore.ts'
 import { listenWords } from '../words/listen.ts'
 import { useListen } from './listenStore.ts'
 
-const ListenPanel = lazy(() =>
+const panel = arriving(() =>
   import('./ListenPanel.tsx').then(({ ListenPanel: component }) => ({ default: component })),
 )
 
@@ -13,7 +14,7 @@ interface ListenFoldProps {
   readonly selection: Selection | null
 }
 
-/** Under the account: opens what lets it be heard. Nothing of sound is loaded before. */
+/** Under the account: opens what lets it be heard. Nothing of sound is loaded before it is pointed at. */
 export const ListenFold = memo(function ListenFold(props: ListenFoldProps): ReactNode {
   const open = useListen((state) => state.open)
   const button = useRef<HTMLButtonElement>(null)
@@ -25,7 +26,7 @@ export const ListenFold = memo(function ListenFold(props: ListenFoldProps): Reac
   if (open) {
     return (
       <Suspense fallback={null}>
-        <ListenPanel {...props} />
+        <panel.component {...props} />
       </Suspense>
     )
   }
@@ -36,6 +37,8 @@ export const ListenFold = memo(function ListenFold(props: ListenFoldProps): Reac
         type="button"
         className="quiet"
         aria-expanded={false}
+        onPointerEnter={panel.load}
+        onFocus={panel.load}
         onClick={() => useListen.setState({ open: true })}
       >
         {listenWords.title}…
