@@ -31,7 +31,11 @@ export function calculationOf(text: string, field: Field): Calculation {
   const typed = text.trim()
   if (typed === '') throw new Refused('empty', '', field.wanted)
   const tokens = tokensOf(typed)
-  for (const token of tokens) refuseForeignWord(token, field)
+  const hasNumber = tokens.some(({ kind }) => kind === 'number')
+  const foreign = tokens.find((token) => isForeign(token, field))
+  // A word beside a number is taken for a unit; a word alone is no calculation at all.
+  if (foreign && hasNumber) throw new Refused('unknown', foreign.text, field.words)
+  if (foreign) throw new Refused('syntax', typed, field.wanted)
   const formula = formulaOf(tokens)
   // With another unit in the text, a number without one could be meant in either.
   const isClear = formula.units.every((unit) => unit === field.bareUnit)
@@ -40,10 +44,10 @@ export function calculationOf(text: string, field: Field): Calculation {
   return { ...magnitude, units: formula.units }
 }
 
-function refuseForeignWord({ kind, text }: Token, { bareUnit, words }: Field): void {
-  if (kind !== 'word' || text === 'pi' || functionNames.has(text)) return
-  if (bareUnit && lengthUnit(text)) return
-  throw new Refused('unknown', text, words)
+/** Whether a piece is a word that is neither a unit of the field nor pi nor a function. */
+function isForeign({ kind, text }: Token, { bareUnit }: Field): boolean {
+  if (kind !== 'word' || text === 'pi' || functionNames.has(text)) return false
+  return bareUnit === undefined || lengthUnit(text) === undefined
 }
 
 function treeOf(formula: string, typed: string, { wanted }: Field): ReturnType<typeof parsed> {

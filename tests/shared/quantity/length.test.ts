@@ -148,7 +148,7 @@ describe('a length that is refused', () => {
     expect(code(text)).toBe('ambiguous')
   })
 
-  test.each(['1 Mm', '12 MM', '3 km', '2 yd', '5 kg', '90 deg', 'e', 'i', '5 %', '3 €', '1 = 1', '0x10f'])(
+  test.each(['1 Mm', '12 MM', '3 km', '2 yd', '5 kg', '90 deg', '2 e', '5 %', '3 €', '1 = 1', '0x10f'])(
     '%s has something that is not used here',
     (text) => {
       expect(code(text)).toBe('unknown')
@@ -214,6 +214,11 @@ describe('a length that is refused', () => {
       found: 'km',
       expected: 'mm, cm, m, µm, in, ft or thou, in small letters',
       message: '“km” is not used here. Use mm, cm, m, µm, in, ft or thou, in small letters.',
+    })
+    expect(readLength('about right')).toMatchObject({
+      code: 'syntax',
+      message:
+        '“about right” is not complete or not clear. Type a length such as 12.5 mm, 1 3/16 in or 2*62.5 + pi*19.',
     })
     expect(readLength('1,000')).toMatchObject({ code: 'ambiguous', found: '1,000' })
     expect(readLength(`2'-9"`)).toMatchObject({ expected: `2' 9", or (2') - (9")` })
