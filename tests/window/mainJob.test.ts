@@ -28,7 +28,7 @@ async function expectTheSame(page: Page): Promise<void> {
   await expect
     .poll(() => page.getByRole('textbox', { name: 'Length of third', exact: true }).inputValue())
     .toBe('770.0')
-  await expect.poll(() => card(page, 'Plain, four valves').textContent()).toContain('rms')
+  await expect.poll(() => card(page, 'Compensating, four valves').textContent()).toContain('rms')
 }
 
 onDesktops('The main job', (test) => {

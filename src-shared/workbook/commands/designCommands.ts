@@ -2,6 +2,7 @@ import type { ChosenFingering } from '../../tuning/instrument.ts'
 import type { Fingering } from '../../valves/fingering.ts'
 import type { SlidePosition } from '../../valves/loop.ts'
 import type { SystemParts } from '../../valves/systems/parts.ts'
+import { systems } from '../../valves/systems/systems.ts'
 import type { InstrumentData } from '../workbook.ts'
 import { type Command, coalesced, recorded, withDesign, withOptional } from './command.ts'
 
@@ -67,16 +68,21 @@ export function chooseFingering(designId: string, midi: number, choice: ChosenFi
   )
 }
 
-/** Replaces valves, loops and fingerings by a system's; choices that name other valves go with them. */
-export function replaceSystem(designId: string, name: string, parts: SystemParts): Command {
-  return recorded(`Make ${name.toLowerCase()}`, (workbook) =>
+/**
+ * Replaces valves, loops and fingerings by a system's; choices that name other valves go with them. A design that
+ * was called after a system is called after the new one; a name of its own it keeps.
+ */
+export function replaceSystem(designId: string, systemName: string, parts: SystemParts): Command {
+  return recorded(`Make ${systemName.toLowerCase()}`, (workbook) =>
     withDesign(workbook, designId, (design) => {
       const known = new Set(parts.valves.map(({ id }) => id))
       const kept = Object.entries(design.chosen ?? {}).filter(([, { pressed }]) =>
         pressed.every((id) => known.has(id)),
       )
       const chosen = kept.length === 0 ? undefined : Object.fromEntries(kept)
-      return withOptional({ ...design, ...parts }, 'chosen', chosen)
+      const calledAfterOne = systems.some(({ name }) => name === design.name)
+      const name = calledAfterOne ? systemName : design.name
+      return withOptional({ ...design, name, ...parts }, 'chosen', chosen)
     }),
   )
 }

@@ -27,6 +27,7 @@ import {
   duplicateDesign,
   moveDesign,
   removeDesign,
+  renameDesign,
   setA4,
   setAir,
   setTemperament,
@@ -226,6 +227,18 @@ describe('another system', () => {
     const plain = result(replaceSystem('d0', 'Plain, three valves', systemOf('plain-3')!.build(3969)), chosen)
     expect(Object.keys(first(plain).chosen ?? {})).toEqual(['53'])
     expect(brokenRule(plain)).toBeNull()
+  })
+
+  it.each([
+    ['Plain, four valves', 'Compensating, four valves'],
+    ['Plain, four valves, mine', 'Plain, four valves, mine'],
+  ])('renames a design called %s to %s', (name, after) => {
+    const parts = systemOf('compensating-4')!.build(3969)
+    const made = result(
+      replaceSystem('d0', 'Compensating, four valves', parts),
+      result(renameDesign('d0', name)),
+    )
+    expect(first(made).name).toBe(after)
   })
 })
 
