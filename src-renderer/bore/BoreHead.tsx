@@ -17,7 +17,7 @@ interface BoreHeadProps {
   readonly bore: Bore
 }
 
-/** How the bore is reckoned: wave fronts, temperatures, and how finely it had to be cut. */
+/** How the bore is reckoned: wave fronts, bell mouth, temperatures, and how finely it had to be cut. */
 export function BoreHead({ design, bore }: BoreHeadProps): ReactNode {
   const air = useWorkbook((state) => state.workbook?.air)
   return (
@@ -32,6 +32,16 @@ export function BoreHead({ design, bore }: BoreHeadProps): ReactNode {
           { value: 'plane', text: boreWords.plane },
         ]}
         take={(value) => run(setBoreSetting(design.id, 'waveFronts', value))}
+      />
+      <Segments
+        label={boreWords.mouth}
+        mark="bellMouth"
+        value={bore.mouth ?? 'unflanged'}
+        options={[
+          { value: 'unflanged', text: boreWords.unflanged },
+          { value: 'open', text: boreWords.idealMouth },
+        ]}
+        take={(value) => run(setBoreSetting(design.id, 'mouth', value))}
       />
       {air === undefined ? null : (
         <button

@@ -162,6 +162,14 @@ export const formulas: readonly FormulaEntry[] = [
       'Transmission matrices with the losses of Zwikker and Kosten (1949); bell mouth after Silva et al., J. Sound Vib. 322, 255 (2009).',
   },
   {
+    id: 'bellMouth',
+    title: 'Bell mouth',
+    formula: '|R| = (1 + 0.8x)/(1 + 1.3x + 0.266x² + 0.0263x³), x = (k·a)²',
+    meaning:
+      'What an unflanged rim of radius a sends back of a wave; the air beyond it moves along and makes the tube longer. An ideal mouth sends back all and adds nothing: for comparison with textbook tubes.',
+    source: 'Silva et al., J. Sound Vib. 322, 255 (2009).',
+  },
+  {
     id: 'beats',
     title: 'Beats',
     formula: 'cos a + cos b = 2·cos((a − b)/2)·cos((a + b)/2)',

@@ -28,6 +28,7 @@ export const markNames = {
   pitchChange: 'new pitch from old',
   onePiece: 'open length from one loop',
   beat: 'beat',
+  bellMouth: 'bell mouth',
 } as const
 
 export type MarkId = keyof typeof markNames

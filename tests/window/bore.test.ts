@@ -117,6 +117,23 @@ describe('a bore entered by hand', () => {
     expect(complaints).toEqual([])
   })
 
+  browserTest('ends in a bell mouth that radiates, or in an ideal one for comparison', async ({ form }) => {
+    const { page, complaints } = await form.open()
+    await plainBore(page)
+    await page.getByRole('button', { name: /^High instrument/ }).click()
+    await button(page, 'impedance').click()
+    await button(page, 'Table').click()
+    const sixth = async () => (await columns(page)).get('0')?.[5] ?? 0
+    await expect.poll(sixth).toBeGreaterThan(100)
+    const before = await sixth()
+    await button(page, 'ideal').click()
+    // Without the air beyond the rim the bore is shorter.
+    await expect.poll(sixth).toBeGreaterThan(before + 0.5)
+    await button(page, 'Undo “Bell mouth”').click()
+    await expect.poll(sixth).toBe(before)
+    expect(complaints).toEqual([])
+  })
+
   browserTest(
     'has joints that keys move, sections that come and go, and all of it undone',
     async ({ form }) => {
