@@ -239,7 +239,7 @@ export const boreWords = {
   targetHz: 'target, Hz',
   isHz: 'is, Hz',
   isOff: 'off, cents',
-  wouldBeOff: 'fitted, cents',
+  wouldBeOff: 'Off once fitted, in cents',
   fundamentalIs: (hz: string) =>
     `Harmonics of the design’s fundamental, ${hz} Hz, with an offset of their own.`,
   offset: 'offset, cents',
@@ -247,7 +247,7 @@ export const boreWords = {
   proposal: 'Fitted',
   now: 'now',
   fitted: 'fitted',
-  rms: 'rms, cents',
+  fitRms: 'On the whole (rms)',
   takeFit: 'Take the fit',
   leaveFit: 'Leave it',
   fitStep: 'Fit bore',

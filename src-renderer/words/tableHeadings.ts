@@ -137,6 +137,15 @@ export const boreHeadings = {
   volume: 'volume',
   flare: 'flare',
   points: 'points',
+  aimedAt: 'aimed at',
+  offset: 'offset from the harmonic',
+  target: 'target',
+  againstTarget: 'against the target',
+  section: 'section',
+  dimension: 'dimension',
+  unit: 'unit',
+  now: 'now',
+  fitted: 'fitted',
 } as const
 
 /** Titles of the tables and pictures of a bore, which are their files' names too. */
@@ -151,4 +160,6 @@ export const boreTitles = {
   sum: (of: string) => `Weighted sum of Re Z of ${of}`,
   pitches: (of: string) => `Where notes settle by the weighted sum of ${of}`,
   sections: (of: string) => `Sections of the bore of ${of}`,
+  targets: (of: string) => `Targets of the modes of ${of}`,
+  proposal: (of: string) => `Bore of ${of} fitted to its targets`,
 } as const

@@ -4,7 +4,10 @@ import { ratioOfCents } from '#shared/pitch/cents.ts'
 import type { BoreTarget } from '#shared/workbook/bore.ts'
 import { takeSections } from '#shared/workbook/commands/boreCommands.ts'
 import { tryRun } from '../../fields/refusal.ts'
+import { targetsTable } from '../../tables/fitTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
 import { boreWords } from '../../words/bore.ts'
+import { boreTitles } from '../../words/tableHeadings.ts'
 import { giveUpBoreWork } from '../../worker/boreDesk.ts'
 import type { FitQuestion } from '../../worker/boreWorker.ts'
 import { useNoticed } from '../BoreStatus.tsx'
@@ -13,6 +16,7 @@ import type { FitProps } from './FitFold.tsx'
 import { FitProposal } from './FitProposal.tsx'
 import { bodyLengthKey, freedomsOf } from './freedoms.ts'
 import { Targets } from './Targets.tsx'
+import { targetRows } from './targetRows.ts'
 import { useFit } from './useFit.ts'
 
 /** What may change, which modes are aimed at, and what a fit makes of it before it is taken. */
@@ -24,6 +28,8 @@ export function FitPanel({ design, bore, input, answer }: FitProps): ReactNode {
   const freedoms = freedomsOf(sections)
   const chosen = freedoms.filter(({ key }) => free.has(key))
   const fit = useFit(asked)
+  const modes = answer?.modes.find(({ fingering }) => fingering === input.open.fingering)?.modes ?? []
+  const rows = targetRows(input.targets, input.fundamentalHz, modes)
   const noticed = useNoticed(fit.waiting)
   const ask = (): void => {
     setMessage(null)
@@ -59,12 +65,10 @@ export function FitPanel({ design, bore, input, answer }: FitProps): ReactNode {
           </label>
         ))}
       </fieldset>
-      <Targets
-        designId={design.id}
-        targets={input.targets}
-        fundamentalHz={input.fundamentalHz}
-        modes={answer?.modes.find(({ fingering }) => fingering === input.open.fingering)?.modes ?? []}
-      />
+      <Targets designId={design.id} targets={input.targets} fundamentalHz={input.fundamentalHz} rows={rows} />
+      <div className="tablesOut">
+        <TableOut name={boreTitles.targets(design.name)} table={() => targetsTable(design.name, rows)} />
+      </div>
       <p className="soft">{boreWords.heldNote}</p>
       <div className="buttons">
         <button type="button" className="main" disabled={chosen.length === 0} onClick={ask}>
@@ -93,6 +97,7 @@ export function FitPanel({ design, bore, input, answer }: FitProps): ReactNode {
       {isOld && fit.fitted !== null ? <p className="soft">{boreWords.fitOld}</p> : null}
       {asked === null || isOld || fit.fitted === null ? null : (
         <FitProposal
+          designName={design.name}
           fitted={fit.fitted}
           asked={asked}
           present={freedomsOf(asked.sections)}

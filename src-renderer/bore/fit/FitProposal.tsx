@@ -3,12 +3,16 @@ import type { FittedBore } from '#shared/bore/fitBore.ts'
 import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { DesignSection } from '#shared/workbook/bore.ts'
 import { useSettings } from '../../state/settings.ts'
+import { fitTable } from '../../tables/fitTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
 import { boreWords } from '../../words/bore.ts'
+import { boreTitles } from '../../words/tableHeadings.ts'
 import type { FitQuestion } from '../../worker/boreWorker.ts'
 import { sectionName } from '../sectionNames.ts'
 import type { Freedom } from './freedoms.ts'
 
 interface FitProposalProps {
+  readonly designName: string
   readonly fitted: FittedBore
   readonly asked: FitQuestion
   readonly present: readonly Freedom[]
@@ -18,7 +22,8 @@ interface FitProposalProps {
 }
 
 /** What a fit would change and what it leaves, before it is taken. */
-export function FitProposal({ fitted, asked, present, sections, take, leave }: FitProposalProps): ReactNode {
+export function FitProposal(props: FitProposalProps): ReactNode {
+  const { designName, fitted, asked, present, sections, take, leave } = props
   const unit = useSettings((settings) => settings.unit)
   const figure = (dimension: string, value: number): string => {
     if (dimension === 'flare') return plainFigure(value, 3)
@@ -59,6 +64,12 @@ export function FitProposal({ fitted, asked, present, sections, take, leave }: F
           })}
         </tbody>
       </table>
+      <div className="tablesOut">
+        <TableOut
+          name={boreTitles.proposal(designName)}
+          table={() => fitTable(designName, sections, present, asked.free, fitted, unit)}
+        />
+      </div>
       <p>
         {boreWords.wouldBeOff}:{' '}
         {asked.targets.map(({ mode }, i) => (
@@ -69,7 +80,7 @@ export function FitProposal({ fitted, asked, present, sections, take, leave }: F
             </span>{' '}
           </Fragment>
         ))}
-        {boreWords.rms} <b>{plainFigure(fitted.rmsCents, 1)}</b>.
+        {boreWords.fitRms} <b>{plainFigure(fitted.rmsCents, 1)}</b>.
       </p>
       {fitted.status === 'stopped' ? <p className="slip">{boreWords.fitStopped}</p> : null}
       {held.map((free) => (

@@ -1,24 +1,21 @@
 import type { ReactNode } from 'react'
-import type { FingeredMode } from '#shared/bore/fingeringModes.ts'
-import { centsBetween, ratioOfCents } from '#shared/pitch/cents.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { BoreTarget } from '#shared/workbook/bore.ts'
 import { setBoreSetting } from '#shared/workbook/commands/boreCommands.ts'
 import { NumberField } from '../../fields/NumberField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
 import { boreWords } from '../../words/bore.ts'
+import type { TargetRow } from './targetRows.ts'
 
 interface TargetsProps {
   readonly designId: string
   readonly targets: readonly BoreTarget[]
   readonly fundamentalHz: number
-  readonly modes: readonly FingeredMode[]
+  readonly rows: readonly TargetRow[]
 }
 
-const offered = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]
-
 /** The modes aimed at: harmonics of the design's fundamental, each with an offset if need be. */
-export function Targets({ designId, targets, fundamentalHz, modes }: TargetsProps): ReactNode {
+export function Targets({ designId, targets, fundamentalHz, rows }: TargetsProps): ReactNode {
   const set = (mode: number, change: Partial<BoreTarget>): string | null => {
     const present = targets.find((each) => each.mode === mode) ?? { mode, weight: 0 }
     const others = targets.filter((each) => each.mode !== mode)
@@ -40,42 +37,36 @@ export function Targets({ designId, targets, fundamentalHz, modes }: TargetsProp
         </tr>
       </thead>
       <tbody>
-        {offered.map((mode) => {
-          const target = targets.find((each) => each.mode === mode)
-          const counts = target !== undefined && target.weight !== 0
-          const hz = mode * fundamentalHz * ratioOfCents(target?.cents ?? 0)
-          const is = modes[mode - 1]?.hz
-          return (
-            <tr key={mode} className={counts ? undefined : 'notAimed'}>
-              <th scope="row">
-                <label>
-                  <input
-                    type="checkbox"
-                    aria-label={boreWords.counts(mode)}
-                    checked={counts}
-                    onChange={(event) => set(mode, { weight: event.target.checked ? 1 : 0 })}
-                  />{' '}
-                  {mode}
-                </label>
-              </th>
-              <td>
-                <NumberField
-                  label={boreWords.targetOf(mode)}
-                  labelHidden
-                  value={target?.cents ?? 0}
-                  digits={1}
-                  units={['cents', 'c']}
-                  by={1}
-                  width={5}
-                  take={(cents) => set(mode, { cents })}
-                />
-              </td>
-              <td>{plainFigure(hz, 2)}</td>
-              <td>{is === undefined ? '·' : plainFigure(is, 2)}</td>
-              <td>{is === undefined ? '·' : signedCents(centsBetween(hz, is))}</td>
-            </tr>
-          )
-        })}
+        {rows.map(({ mode, counts, offsetCents, targetHz, hz, errorCents }) => (
+          <tr key={mode} className={counts ? undefined : 'notAimed'}>
+            <th scope="row">
+              <label>
+                <input
+                  type="checkbox"
+                  aria-label={boreWords.counts(mode)}
+                  checked={counts}
+                  onChange={(event) => set(mode, { weight: event.target.checked ? 1 : 0 })}
+                />{' '}
+                {mode}
+              </label>
+            </th>
+            <td>
+              <NumberField
+                label={boreWords.targetOf(mode)}
+                labelHidden
+                value={offsetCents}
+                digits={1}
+                units={['cents', 'c']}
+                by={1}
+                width={5}
+                take={(cents) => set(mode, { cents })}
+              />
+            </td>
+            <td>{plainFigure(targetHz, 2)}</td>
+            <td>{hz === null ? '·' : plainFigure(hz, 2)}</td>
+            <td>{errorCents === null ? '·' : signedCents(errorCents)}</td>
+          </tr>
+        ))}
       </tbody>
     </table>
   )
