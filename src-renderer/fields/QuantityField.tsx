@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react'
 import { Mark } from '../help/Mark.tsx'
+import { awaitTaking } from '../state/waitingEntries.ts'
 import { endBurst } from '../state/workbookStore.ts'
 import { fieldWords } from '../words/fields.ts'
 import type { MarkId } from '../words/marks.ts'
@@ -41,6 +42,15 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined)
   const id = useId()
   useEffect(() => () => clearTimeout(timer.current), [])
+  const present = useRef(props)
+  present.current = props
+  useEffect(() => {
+    if (draft === null) return
+    return awaitTaking(() => {
+      clearTimeout(timer.current)
+      setMessage(taken(present.current, draft))
+    })
+  }, [draft])
 
   const settle = (text: string, leaving: boolean): void => {
     clearTimeout(timer.current)

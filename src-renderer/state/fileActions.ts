@@ -11,6 +11,7 @@ import { filesWords as words } from '../words/files.ts'
 import { keepingWords } from '../words/keeping.ts'
 import { forgetEarlierWorkbook } from './perWorkbook.ts'
 import { useView } from './viewStore.ts'
+import { takeWaitingEntries } from './waitingEntries.ts'
 import { run, showWorkbook, useWorkbook } from './workbookStore.ts'
 
 /** The file behind the workbook, and what is being said or asked about it. */
@@ -53,6 +54,7 @@ export function useDirty(): boolean {
 
 /** Does something that replaces the open workbook, after asking about unsaved work. */
 export function whenKept(proceed: () => void): void {
+  takeWaitingEntries()
   if (isDirty()) useFile.setState({ pending: proceed })
   else proceed()
 }
@@ -159,6 +161,7 @@ export function saveAs(): Promise<boolean> {
 async function write(
   by: (text: string, name: string) => ReturnType<typeof bridge.saveWorkbook>,
 ): Promise<boolean> {
+  takeWaitingEntries()
   const { workbook } = useWorkbook.getState()
   if (workbook === null) return true
   const answer = await by(writeWorkbook(workbook), fileNameFor(workbook.name, workbookEnding)).catch(

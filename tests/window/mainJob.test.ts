@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core'
 import { expect } from 'vitest'
 import { browserTest } from '../desktop/harness/browserForm.ts'
 import { onDesktops } from '../desktop/harness/onDesktops.ts'
-import { card, choose, figure, startFrom, type } from './steps.ts'
+import { card, choose, field, figure, startFrom, type } from './steps.ts'
 
 const hasFocus = (element: Element): boolean => element === document.activeElement
 
@@ -51,6 +51,22 @@ onDesktops('The main job', (test) => {
     await expectTheSame(second.page)
     expect(await second.title()).toContain('bass.ferrule')
     expect([...first.complaints, ...second.complaints]).toEqual([])
+  })
+
+  test('a value typed right before it is saved is in the file', async ({ open, folder }) => {
+    const file = join(folder, 'typed.ferrule')
+    const { page, answerFile, chooseMenu } = await open()
+    await startFrom(page, 'Plain, three valves')
+    await answerFile('showSaveDialog', file)
+    await chooseMenu('save')
+    await expect.poll(() => page.getByLabel('not saved').count()).toBe(0)
+    await field(page, 'Length of second').fill('250')
+    await chooseMenu('save')
+    await expect
+      .poll(async () => JSON.parse(await readFile(file, 'utf8')).designs[0].loops[1].lengthMm)
+      .toBe(250)
+    await expect.poll(() => page.getByLabel('not saved').count()).toBe(0)
+    await expect.poll(() => field(page, 'Length of second').inputValue()).toBe('250')
   })
 
   test('undo and redo carry the name of the step, in the menu and in the window', async ({ open }) => {
