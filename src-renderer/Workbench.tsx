@@ -1,7 +1,8 @@
-import { type KeyboardEvent, type ReactNode, Suspense, useRef } from 'react'
+import { type KeyboardEvent, type ReactNode, Suspense, useLayoutEffect, useRef } from 'react'
 import { InsteadOfSheet } from './bench/sheet/InsteadOfSheet.tsx'
 import { useDialog } from './dialogs/dialogStore.ts'
 import { LineUp } from './lineUp/LineUp.tsx'
+import { focusIsLost } from './look/focusIsLost.ts'
 import { pages } from './pages/pages.ts'
 import { Guide } from './start/Guide.tsx'
 import { useView } from './state/viewStore.ts'
@@ -34,6 +35,11 @@ export function Workbench(): ReactNode {
 function Pages(): ReactNode {
   const chosen = useView((state) => state.page)
   const list = useRef<HTMLDivElement>(null)
+  // A workbook takes the place of the start page and of what had the focus there.
+  useLayoutEffect(() => {
+    const tab = list.current?.querySelector<HTMLElement>('[aria-selected=true]')
+    if (focusIsLost()) tab?.focus({ preventScroll: true })
+  }, [])
   const at = Math.max(
     0,
     pages.findIndex(({ id }) => id === chosen),

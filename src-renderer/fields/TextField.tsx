@@ -1,5 +1,5 @@
-import { type ReactNode, useId, useState } from 'react'
-import { endBurst } from '../state/workbookStore.ts'
+import { type ReactNode, useId, useRef, useState } from 'react'
+import { dropStepsAfter, endBurst, stepsDone } from '../state/workbookStore.ts'
 
 interface TextFieldProps {
   readonly label: string
@@ -12,10 +12,11 @@ interface TextFieldProps {
   readonly onDone?: () => void
 }
 
-/** A field for a name: taken as it is typed; a refused one stays with its message. */
+/** A field for a name: taken as it is typed; a refused one stays with its message, Escape brings back what was there. */
 export function TextField(props: TextFieldProps): ReactNode {
   const [draft, setDraft] = useState<string | null>(null)
   const [message, setMessage] = useState<string | null>(null)
+  const before = useRef({ value: props.value, steps: 0 })
   const id = useId()
   const done = (): void => {
     endBurst()
@@ -42,8 +43,20 @@ export function TextField(props: TextFieldProps): ReactNode {
           setDraft(event.target.value)
           setMessage(props.take(event.target.value))
         }}
+        onFocus={(event) => {
+          before.current = { value: props.value, steps: stepsDone() }
+          event.target.select()
+        }}
         onBlur={done}
         onKeyDown={(event) => {
+          if (event.key === 'Escape' && draft !== null) {
+            // What Escape takes back here is no question to a dialog around it.
+            event.stopPropagation()
+            setDraft(null)
+            setMessage(null)
+            const { value, steps } = before.current
+            if (props.value !== value && !dropStepsAfter(steps)) props.take(value)
+          }
           if (event.key === 'Enter' || event.key === 'Escape') event.currentTarget.blur()
         }}
       />

@@ -72,6 +72,27 @@ export function undo(): void {
   useWorkbook.temporal.getState().undo()
 }
 
+/** How many steps can be taken back. */
+export function stepsDone(): number {
+  return useWorkbook.temporal.getState().pastStates.length
+}
+
+/**
+ * Drops the steps after the first `done`, as if they had never been: what was typed and then thought better of is
+ * nothing to undo or redo.
+ *
+ * @returns whether there were any
+ */
+export function dropStepsAfter(done: number): boolean {
+  const { pastStates, undo: back } = useWorkbook.temporal.getState()
+  const steps = pastStates.length - done
+  if (steps <= 0) return false
+  endBurst()
+  back(steps)
+  useWorkbook.temporal.setState({ futureStates: [] })
+  return true
+}
+
 /** Does the step again that was taken back last. */
 export function redo(): void {
   endBurst()

@@ -135,14 +135,21 @@ describe('the line-up', () => {
     'duplicates, renames, moves, hides and deletes designs, each taken back by undo',
     async ({ form }) => {
       const { page } = await form.open()
+      const withFocus = page.locator(':focus')
       await startFrom(page, 'Plain, three valves')
+      await expect.poll(() => withFocus.textContent()).toBe('Curves')
       await page.getByRole('button', { name: 'More for Plain, three valves' }).click()
       await page.getByRole('menuitem', { name: 'Duplicate' }).click()
       const copy = page.getByRole('button', { name: 'Plain, three valves, copy', exact: true })
       await copy.press('F2')
+      await field(page, 'Design name').fill('Not this name')
+      await field(page, 'Design name').press('Escape')
+      await expect.poll(() => withFocus.textContent()).toBe('Plain, three valves, copy')
+      await withFocus.press('F2')
       await field(page, 'Design name').fill('Longer third')
       await field(page, 'Design name').press('Enter')
       const renamed = page.getByRole('button', { name: 'Longer third', exact: true })
+      await expect.poll(() => withFocus.textContent()).toBe('Longer third')
       await renamed.press('Alt+ArrowUp')
       await expect
         .poll(() => page.locator('.cardName').allTextContents())
@@ -151,6 +158,7 @@ describe('the line-up', () => {
       await expect.poll(() => page.getByRole('columnheader', { name: 'Longer third' }).count()).toBe(0)
       await renamed.press('Delete')
       await expect.poll(() => page.locator('.cardName').allTextContents()).toEqual(['Plain, three valves'])
+      await expect.poll(() => withFocus.textContent()).toBe('Plain, three valves')
       for (const step of ['Delete design', 'Move design', 'Design name', 'Duplicate design']) {
         await page.getByRole('button', { name: `Undo “${step}”` }).click()
       }
