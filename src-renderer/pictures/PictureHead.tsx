@@ -7,14 +7,16 @@ import type { PicturePart } from './picturesStore.ts'
 
 interface PictureHeadProps {
   readonly part: PicturePart
+  /** What to look at, where it is not what the picture is usually for; `null` where there is nothing to see. */
+  readonly look?: string | null | undefined
   readonly children?: ReactNode
 }
 
 /** The head of a picture: its name, which design it shows, and the sentence that says what to look at. */
-export function PictureHead({ part, children }: PictureHeadProps): ReactNode {
+export function PictureHead({ part, look = partWords[part].look, children }: PictureHeadProps): ReactNode {
   const all = useDerived()
   const shown = useSelectedDesign()
-  const { name, look } = partWords[part]
+  const { name } = partWords[part]
   return (
     <header className="pictureHead">
       <div className="caption">
@@ -33,7 +35,7 @@ export function PictureHead({ part, children }: PictureHeadProps): ReactNode {
         )}
         {children}
       </div>
-      <p className="look">{look}</p>
+      {look === null ? null : <p className="look">{look}</p>}
     </header>
   )
 }

@@ -6,13 +6,17 @@ interface PaperTableProps {
   readonly table: Table
   /** Column whose cells hold the unit of their row, where units go by row. */
   readonly unitColumn?: number
+  /** Rows whose cents are sizes and have no sign, by what stands first in them. */
+  readonly unsigned?: readonly string[]
 }
 
 /** A table on paper: figures rounded to what a bench can hold, the headings again on every page. */
-export function PaperTable({ table, unitColumn }: PaperTableProps): ReactNode {
+export function PaperTable({ table, unitColumn, unsigned = [] }: PaperTableProps): ReactNode {
   const { columns, rows, title } = table
-  const unitOf = (row: readonly Cell[], column: Column): string | undefined =>
-    unitColumn === undefined ? column.unit : String(row[unitColumn] ?? '')
+  const shown = (row: readonly Cell[], column: Column, cell: Cell): string => {
+    const unit = unitColumn === undefined ? column.unit : String(row[unitColumn] ?? '')
+    return shownCell(cell, unit, !unsigned.includes(String(row[0])))
+  }
   return (
     <table className="figures paperTable">
       <caption>{title}</caption>
@@ -34,12 +38,12 @@ export function PaperTable({ table, unitColumn }: PaperTableProps): ReactNode {
               i === 0 ? (
                 // biome-ignore lint/suspicious/noArrayIndexKey: as above
                 <th scope="row" key={i} className={longOrNot(String(cell))}>
-                  {shownCell(cell, columns[0]!.unit)}
+                  {shownCell(cell, columns[0]!.unit, true)}
                 </th>
               ) : (
                 // biome-ignore lint/suspicious/noArrayIndexKey: as above
                 <td key={i} className={cellClass(cell)}>
-                  {shownCell(cell, unitOf(row, columns[i]!))}
+                  {shown(row, columns[i]!, cell)}
                 </td>
               ),
             )}
@@ -60,12 +64,12 @@ function cellClass(cell: Cell): string | undefined {
   return longOrNot(cell ?? '') === undefined ? 'words' : 'words long'
 }
 
-/** Decimals by unit; numbers without a unit are counts. */
-const digits: Readonly<Record<string, number>> = { mm: 1, in: 3, Hz: 2 }
+/** Decimals by unit; other numbers without a unit are counts. */
+const digits: Readonly<Record<string, number>> = { mm: 1, in: 3, Hz: 2, cents: 1 }
 
-function shownCell(cell: Cell, unit: string | undefined): string {
+function shownCell(cell: Cell, unit: string | undefined, isSigned: boolean): string {
   if (cell === null) return ''
   if (typeof cell === 'string') return cell
-  if (unit === 'cents') return signedCents(cell)
+  if (unit === 'cents' && isSigned) return signedCents(cell)
   return plainFigure(cell, digits[unit ?? ''] ?? (Number.isInteger(cell) ? 0 : 2))
 }

@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo } from 'react'
+import { noteName } from '#shared/pitch/noteName.ts'
 import { inchMm } from '#shared/quantity/units.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { sheetWidthMm } from '../bench/sheet/paper.ts'
@@ -11,6 +12,7 @@ import { useSettings } from '../state/settings.ts'
 import { comparisonTable } from '../tables/comparisonTables.ts'
 import { chartTable, combinationsTable } from '../tables/curvesTables.ts'
 import { reportWords as words } from '../words/report.ts'
+import { comparisonFigures } from '../words/tableHeadings.ts'
 import { BenchPart } from './BenchPart.tsx'
 import { DesignPart, ReportHead } from './DesignPart.tsx'
 import { FingeringSheet } from './FingeringSheet.tsx'
@@ -27,6 +29,17 @@ interface ReportProps {
 /** The report of a workbook on paper: the parts that were chosen, each on pages of its own. */
 export function Report({ workbook, all, parts }: ReportProps): ReactNode {
   const { unit, spelling } = useSettings()
+  const comparison =
+    parts.has('comparison') && all.length > 0 ? (
+      <>
+        <h2 className="reportPart">{words.comparisonHeading}</h2>
+        <PaperTable
+          table={comparisonTable(all, unit, spelling, noteName)}
+          unitColumn={1}
+          unsigned={[comparisonFigures.rms, comparisonFigures.noteRms]}
+        />
+      </>
+    ) : null
   return (
     <div className="onPaper report numbered">
       <Part>
@@ -40,13 +53,9 @@ export function Report({ workbook, all, parts }: ReportProps): ReactNode {
             ))}
           </>
         ) : null}
-        {parts.has('comparison') && all.length > 0 ? (
-          <>
-            <h2 className="reportPart">{words.comparisonHeading}</h2>
-            <PaperTable table={comparisonTable(all, unit, spelling)} unitColumn={1} />
-          </>
-        ) : null}
+        {parts.has('designs') ? null : comparison}
       </Part>
+      {parts.has('designs') && comparison !== null ? <Part>{comparison}</Part> : null}
       {parts.has('curves') && all.length > 0 ? <CurvesPart all={all} /> : null}
       {parts.has('combinations')
         ? all.map((derived) => <CombinationsPart key={derived.design.id} derived={derived} />)

@@ -1,6 +1,6 @@
 import { plainNoteName, type Spelling } from '#shared/pitch/noteName.ts'
 import type { Cell, Table } from '#shared/table/table.ts'
-import type { Summary } from '#shared/tuning/summary.ts'
+import type { Spread, Summary } from '#shared/tuning/summary.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { headings, titles, comparisonFigures as words } from '../words/tableHeadings.ts'
 import { type LengthUnit, lengthCell } from './lengthCell.ts'
@@ -12,7 +12,12 @@ interface Row {
 }
 
 /** The comparison: a row a figure, with its unit, and a column a design. */
-export function comparisonTable(all: readonly DerivedDesign[], unit: LengthUnit, spelling: Spelling): Table {
+export function comparisonTable(
+  all: readonly DerivedDesign[],
+  unit: LengthUnit,
+  spelling: Spelling,
+  nameOf: typeof plainNoteName = plainNoteName,
+): Table {
   return {
     title: titles.comparison,
     columns: [
@@ -20,7 +25,7 @@ export function comparisonTable(all: readonly DerivedDesign[], unit: LengthUnit,
       { heading: headings.unit },
       ...all.map(({ design }) => ({ heading: design.name })),
     ],
-    rows: rowsOf(unit, spelling).map(({ figure, unit: of, of: value }) => [
+    rows: rowsOf(unit, (midi) => nameOf(midi, spelling)).map(({ figure, unit: of, of: value }) => [
       figure,
       of,
       ...all.map(({ tables }) => value(tables.summary)),
@@ -28,17 +33,19 @@ export function comparisonTable(all: readonly DerivedDesign[], unit: LengthUnit,
   }
 }
 
-function rowsOf(unit: LengthUnit, spelling: Spelling): readonly Row[] {
-  const note = (midi: number | null): Cell => (midi === null ? null : plainNoteName(midi, spelling))
+function rowsOf(unit: LengthUnit, nameOf: (midi: number) => string): readonly Row[] {
   const row = (figure: string, of: Row['of'], its = ''): Row => ({ figure, unit: its, of })
   return [
     row(words.rms, ({ byFingering }) => byFingering.rmsCents, 'cents'),
     row(words.largest, ({ byFingering }) => byFingering.largestCents, 'cents'),
-    row(words.largestAt, ({ byFingering }) => byFingering.largestAt),
+    row(words.largestAt, ({ byFingering }) => placeOf(byFingering)),
     row(words.steps, ({ byFingering }) => byFingering.count),
     row(words.noteRms, ({ byNote }) => byNote.rmsCents, 'cents'),
     row(words.noteLargest, ({ byNote }) => byNote.largestCents, 'cents'),
-    row(words.noteLargestAt, ({ byNote }) => note(byNote.largestAt)),
+    row(words.noteLargestAt, ({ byNote }) => {
+      const midi = placeOf(byNote)
+      return midi === null ? null : nameOf(midi)
+    }),
     row(words.notes, ({ byNote }) => byNote.count),
     row(words.body, ({ bodyMm }) => lengthCell(bodyMm, unit), unit),
     row(words.loopsTogether, ({ loopsMm }) => lengthCell(loopsMm, unit), unit),
@@ -46,6 +53,11 @@ function rowsOf(unit: LengthUnit, spelling: Spelling): readonly Row[] {
     row(words.loops, ({ loops }) => loops),
     row(words.mostLoops, ({ mostLoopsInRoute }) => mostLoopsInRoute),
   ]
+}
+
+/** Where the largest error is; nowhere when it would show as none. */
+function placeOf<At>({ largestCents, largestAt }: Spread<At>): At | null {
+  return Math.abs(largestCents) < 0.05 ? null : largestAt
 }
 
 /** Loops in the route of each usual fingering, a row each. */

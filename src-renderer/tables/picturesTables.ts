@@ -52,7 +52,7 @@ export function rulerTable(design: string, ruler: TubeRuler, unit: LengthUnit): 
     rows: ruler.rows.map((row) => [
       row.fingering,
       row.semitones,
-      row.pieces.map(({ loop }) => loop).join('; '),
+      row.pieces.map(({ name }) => name).join('; '),
       lengthCell(row.lengthMm, unit),
       lengthCell(row.requiredLengthMm, unit),
       lengthCell(row.missingMm, unit),

@@ -1,3 +1,5 @@
+import { listed } from './listed.ts'
+
 /** What the picture pages say. */
 export const pictureWords = {
   page: 'Pictures',
@@ -65,6 +67,8 @@ export const rulerWords = {
     `${rows} fingerings to scale, the body broken. Largest gap: ${worst}.`,
   worstOf: (fingering: string, missing: string, cents: string) => `${fingering}, ${missing}, ${cents} cents`,
   none: 'none',
+  lookFits:
+    'Each row lays the loops of a fingering end to end, and the brass mark is the tube it needs: here each tube ends at its mark.',
   beyondBody: (unit: string) => `tube beyond the body, ${unit}`,
   body: (length: string) => `body ${length}, broken: it is in every row`,
   needed: 'tube needed',
@@ -97,9 +101,9 @@ export const companyWords = {
   titleInTune: (fingering: string, design: string) => `How ${fingering} comes out on ${design}, step by step`,
   open: (length: string) => `Open, the instrument is ${length} long.`,
   alone: (valve: string, has: string, semitones: string, needs: string) =>
-    `${valve} alone adds ${has}; ${semitones} need ${needs}`,
+    `${valve} alone adds ${has}; a drop of ${semitones} needs ${needs}`,
   aloneRises: (valve: string, takes: string, semitones: string, needs: string) =>
-    `${valve} alone takes out ${takes}; ${semitones} up take out ${needs}`,
+    `${valve} alone takes out ${takes}; a rise of ${semitones} takes out ${needs}`,
   itFits: ': it fits.',
   itIsOut: (missing: string, cents: string, isSharp: boolean) =>
     `: ${missing}, and so ${cents} cents, ${isSharp ? 'sharp' : 'flat'}.`,
@@ -109,9 +113,9 @@ export const companyWords = {
     `${valves} down: the instrument is ${shorter} shorter, ${length}. Every semitone now needs ${percent} % less.`,
   companySame: (valves: string, length: string) => `${valves} down: the instrument is still ${length} long.`,
   together: (fingering: string, semitones: string, needs: string, has: string) =>
-    `${fingering}: the same ${semitones} now need ${needs}, and the loop still has ${has}`,
+    `${fingering}: the same drop of ${semitones} now needs ${needs}, and the loop still has ${has}`,
   togetherRises: (fingering: string, semitones: string, needs: string, has: string) =>
-    `${fingering}: the same ${semitones} now take out ${needs}, and the loop still takes out ${has}`,
+    `${fingering}: the same rise of ${semitones} now takes out ${needs}, and the loop still takes out ${has}`,
   togetherFrom: (fingering: string, needs: string, has: string) =>
     `${fingering}: from there the note needs ${needs} more, and the loop still has ${has}`,
   togetherFromRises: (fingering: string, needs: string, has: string) =>
@@ -125,8 +129,7 @@ export const companyWords = {
   nothingLeft: ': nothing is missing.',
   wouldAdd: (condition: string, length: string) =>
     `A compensating system would add a further loop here, open only with ${condition} down: ${length}.`,
-  and: (names: readonly string[]) =>
-    names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`,
+  and: listed,
   semitones: (count: string) => (count === '1' ? '1 semitone' : `${count} semitones`),
   short: (length: string) => `${length} short`,
   long: (length: string) => `${length} too long`,
@@ -218,5 +221,5 @@ export const galleryWords = {
   addNamed: (system: string) => `Add ${system} to the line-up`,
   added: (system: string) => `${system} is in the line-up. Undo takes it out.`,
   builtOn: (length: string) =>
-    `Built on the open length of the design shown, ${length}. Cents over the usual fingerings.`,
+    `Built on the open length of the design shown, ${length}. Cents over the usual fingerings, one a step: more valves reach further down, where there is more to be out by.`,
 }

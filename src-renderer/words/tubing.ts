@@ -1,4 +1,5 @@
 import type { AccountCause } from '#shared/tuning/account.ts'
+import { listed } from './listed.ts'
 
 /** What heads the parts of the tubing panel, and what it says about taking its loops along. */
 export const tubingWords = {
@@ -106,7 +107,7 @@ export const accountWords = {
   slideOutBy: 'one slide out by',
   slideInBy: 'one slide in by',
   noLoop: 'No loop in the route.',
-  through: (loops: readonly string[]) => `Through ${loops.join(', ')}.`,
+  through: (loops: readonly string[]) => `Through ${listed(loops)}.`,
   together: 'cents together',
   causes: {
     harmonic: 'harmonic against the scale',

@@ -1,3 +1,4 @@
+import type { Loop } from '../valves/loop.ts'
 import type { Combination } from './combinations.ts'
 
 /** One fingering laid out as a ruler: the tube it has, piece by piece, against the tube it needs. */
@@ -16,6 +17,8 @@ export interface RulerRow {
 /** One loop of a row, with its length, mm of tube. */
 export interface RulerPiece {
   readonly loop: string
+  /** What a person calls the loop. */
+  readonly name: string
   readonly lengthMm: number
 }
 
@@ -33,18 +36,21 @@ export interface TubeRuler {
  *
  * @param bodyMm tube that no gate switches, mm
  * @param loops the design's loops
- * @example tubeRuler(4000, loops, combinations).rows[1]?.pieces // [{ loop: 'L1', lengthMm: 489.8… }]
+ * @example tubeRuler(4000, loops, combinations).rows[1]?.pieces // [{ loop: 'L1', name: 'first', lengthMm: 489.8… }]
  */
 export function tubeRuler(
   bodyMm: number,
-  loops: readonly { readonly id: string; readonly lengthMm: number }[],
+  loops: readonly Pick<Loop, 'id' | 'name' | 'lengthMm'>[],
   combinations: readonly Combination[],
 ): TubeRuler {
-  const lengths = new Map(loops.map(({ id, lengthMm }) => [id, lengthMm]))
+  const known = new Map(loops.map((loop) => [loop.id, loop]))
   const rows = combinations.map((row) => ({
     fingering: row.fingering,
     semitones: row.semitones,
-    pieces: row.loops.map((loop) => ({ loop, lengthMm: lengths.get(loop) ?? 0 })),
+    pieces: row.loops.map((loop) => {
+      const { name = loop, lengthMm = 0 } = known.get(loop) ?? {}
+      return { loop, name, lengthMm }
+    }),
     lengthMm: row.lengthMm,
     requiredLengthMm: row.requiredLengthMm,
     missingMm: row.requiredLengthMm - row.lengthMm,

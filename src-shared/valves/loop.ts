@@ -23,3 +23,12 @@ export interface Loop extends Gate {
   readonly bendRadiusMm?: number
   readonly slide?: SlidePosition
 }
+
+/**
+ * What a person calls the loop of an id: its name where it has one.
+ *
+ * @example loopNamed([{ id: 'L1', name: 'first' }], 'L1') // 'first'
+ */
+export function loopNamed(loops: readonly Pick<Loop, 'id' | 'name'>[], id: string): string {
+  return loops.find((loop) => loop.id === id)?.name ?? id
+}

@@ -274,10 +274,10 @@ describe('The report', () => {
     await report(page)
     expect(await beyondSheet(page)).toBeLessThan(1)
     const pages = await page.locator('.kept > article').count()
-    // designs and comparison, curves; a table of combinations and a chart a design; the change of pitch
-    expect(pages).toBe(2 + 4 + 4 + 1)
+    // designs, comparison, curves; a table of combinations and a chart a design; the change of pitch
+    expect(pages).toBe(3 + 4 + 4 + 1)
     await report(page, 'fingering charts', 'combination tables', 'error curves', 'bench')
-    await expect.poll(() => page.locator('.kept > article').count()).toBe(1)
+    await expect.poll(() => page.locator('.kept > article').count()).toBe(2)
     expect(complaints).toEqual([])
   })
 

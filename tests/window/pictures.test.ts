@@ -101,9 +101,9 @@ describe('a teacher', () => {
     expect(together.errorCents).toBeCloseTo(30.3, 1)
     const steps = await wordsOf(picture(page, 'company'))
     for (const sentence of [
-      `3 alone adds ${plainFigure(loopMm, 1)} mm; 3 semitones need ${plainFigure(loopMm, 1)} mm: it fits.`,
+      `3 alone adds ${plainFigure(loopMm, 1)} mm; a drop of 3 semitones needs ${plainFigure(loopMm, 1)} mm: it fits.`,
       'Every semitone now needs 12.2 % more.',
-      `the same 3 semitones now need ${plainFigure(neededMm, 1)} mm, and the loop still has ${plainFigure(loopMm, 1)} mm`,
+      `the same drop of 3 semitones now needs ${plainFigure(neededMm, 1)} mm, and the loop still has ${plainFigure(loopMm, 1)} mm`,
       `${missing} short, and so +30.3 cents, sharp.`,
       `A compensating system would add a further loop here, open only with 1 and 3 down: ${missing}.`,
     ])
@@ -113,10 +113,14 @@ describe('a teacher', () => {
       .getByRole('combobox', { name: 'Design', exact: true })
       .selectOption('Compensating on the third')
     const compensating = await wordsOf(picture(page, 'company'))
-    expect(compensating).toContain(`C1, open only with 1 and 3 down, gives ${missing}: nothing is missing.`)
+    expect(compensating).toContain(
+      `first, compensating, open only with 1 and 3 down, gives ${missing}: nothing is missing.`,
+    )
     await turnTo(page, 'How the air runs')
     const route = page.getByRole('region', { name: 'The route' })
-    await expect.poll(() => route.textContent()).toContain('The air goes through L1, L3 and C1.')
+    await expect
+      .poll(() => route.textContent())
+      .toContain('The air goes through first; third; first, compensating.')
     await expect.poll(() => route.textContent()).toContain('The air goes through the valves a second time.')
     expect(await facts(page)).toEqual(expectedFacts(compensatingTables!, '1-3'))
     expect(complaints).toEqual([])
@@ -130,12 +134,12 @@ describe('a teacher', () => {
       const tables = tablesOf('double-horn-in-f', 0)
       const route = page.getByRole('region', { name: 'The route' })
       for (const [keys, fingering, loops] of [
-        ['0', '0', 'long body'],
-        ['2', '2', 'long 2 and long body'],
-        ['13', '1-2-3', 'long 1, long 2, long 3 and long body'],
-        ['4', '1-2-3-T', 'short 1, short 2 and short 3'],
-        ['23', '1-T', 'short 1'],
-        ['t', '1', 'long 1 and long body'],
+        ['0', '0', 'long side'],
+        ['2', '2', 'second, long side; long side'],
+        ['13', '1-2-3', 'first, long side; second, long side; third, long side; long side'],
+        ['4', '1-2-3-T', 'first, short side; second, short side; third, short side'],
+        ['23', '1-T', 'first, short side'],
+        ['t', '1', 'first, long side; long side'],
       ] as const) {
         for (const key of keys) await page.keyboard.press(key)
         await expect.poll(() => facts(page)).toEqual(expectedFacts(tables, fingering))

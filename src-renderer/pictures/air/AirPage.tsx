@@ -4,6 +4,7 @@ import { soundedNotes } from '#shared/tuning/harmonicSeries.ts'
 import { type AirPassage, airPath, passagesOpen } from '#shared/valves/air/airPath.ts'
 import { type ValvePlan, valvePlan } from '#shared/valves/air/valvePlan.ts'
 import { namedFingering } from '#shared/valves/fingerings.ts'
+import { loopNamed } from '#shared/valves/loop.ts'
 import { bitsOf, routing } from '#shared/valves/route.ts'
 import type { DerivedDesign } from '../../state/derived.ts'
 import { partWords, pictureWords, airWords as words } from '../../words/pictures.ts'
@@ -38,7 +39,12 @@ export function AirPage({ derived }: { readonly derived: DerivedDesign }): React
           <AirPicture design={design.name} plan={plan} path={path} pressed={pressed} width={width} />
         )}
       />
-      <RouteFacts row={row} through={path.flatMap(({ loops }) => loops)} times={times} inUse={inUse} />
+      <RouteFacts
+        row={row}
+        through={path.flatMap(({ loops }) => loops.map((id) => loopNamed(design.loops, id)))}
+        times={times}
+        inUse={inUse}
+      />
       <SoundedNotes
         fingering={row.fingering === '0' ? words.open : row.fingering}
         notes={notes}

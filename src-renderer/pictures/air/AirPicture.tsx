@@ -4,6 +4,7 @@ import { airLayout, type DrawnLoop } from '#shared/valves/air/airLayout.ts'
 import { airLine } from '#shared/valves/air/airLine.ts'
 import type { AirPassage } from '#shared/valves/air/airPath.ts'
 import type { ValvePlan } from '#shared/valves/air/valvePlan.ts'
+import { loopNamed } from '#shared/valves/loop.ts'
 import { lengthFigure } from '../../fields/LengthField.tsx'
 import { useSettings } from '../../state/settings.ts'
 import { companyWords, airWords as words } from '../../words/pictures.ts'
@@ -31,6 +32,8 @@ export function AirPicture({ design, plan, path, pressed, width }: AirPicturePro
   const stretches = airLine(layout, path)
   const through = path.flatMap(({ loops }) => loops)
   const inRoute = new Set(through)
+  const loops = plan.placed.map(({ loop }) => loop)
+  const names = through.map((id) => loopNamed(loops, id))
   const fingering = pressed.length === 0 ? words.open : pressed.join('-')
   const height = Math.ceil(layout.height) + footPx
   return (
@@ -38,7 +41,7 @@ export function AirPicture({ design, plan, path, pressed, width }: AirPicturePro
       name="air"
       title={words.title(fingering, design)}
       description={words.describe(
-        through.length === 0 ? words.straight : words.through(companyWords.and(through)),
+        through.length === 0 ? words.straight : words.through(companyWords.and(names)),
       )}
       width={Math.ceil(layout.width)}
       height={height}
@@ -85,7 +88,8 @@ function LoopLabel({ drawn, length, casing, upright, on }: LoopLabelProps): Reac
   const { points, up, loop } = drawn
   const x = (points[1].x + points[2].x) / 2
   const tip = (up ? Math.min : Math.max)(points[1].y, casing)
-  const name = loop.id.length > mostCharacters ? `${loop.id.slice(0, mostCharacters - 1)}…` : loop.id
+  const whole = loop.name ?? loop.id
+  const name = whole.length > mostCharacters ? `${whole.slice(0, mostCharacters - 1)}…` : whole
   const ink = on ? { fill: 'var(--ink)', fontWeight: 600 } : { fill: 'var(--soft)' }
   if (upright) {
     const y = up ? tip - 10 : tip + 10

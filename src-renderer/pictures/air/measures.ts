@@ -58,7 +58,10 @@ function closeMeasures(plan: ValvePlan, characters: number): AirMeasures {
 }
 
 function longestName(plan: ValvePlan): number {
-  return plan.placed.reduce((most, { loop }) => Math.max(most, Math.min(loop.id.length, mostCharacters)), 0)
+  return plan.placed.reduce(
+    (most, { loop }) => Math.max(most, Math.min((loop.name ?? loop.id).length, mostCharacters)),
+    0,
+  )
 }
 
 /** Loops side by side along the whole drawing. */

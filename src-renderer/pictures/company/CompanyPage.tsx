@@ -2,6 +2,7 @@ import { type ReactNode, useMemo } from 'react'
 import { loopsInCompany } from '#shared/tubing/loopInCompany.ts'
 import { type InCompany, inCompany } from '#shared/tuning/inCompany.ts'
 import type { NamedFingering } from '#shared/valves/fingerings.ts'
+import { loopNamed } from '#shared/valves/loop.ts'
 import { routing } from '#shared/valves/route.ts'
 import { Choice } from '../../fields/Choice.tsx'
 import { Fold } from '../../fields/Fold.tsx'
@@ -31,7 +32,7 @@ export function CompanyPage({ derived }: { readonly derived: DerivedDesign }): R
   const apart = useMemo(() => (chosen === undefined ? null : apartOf(derived, chosen)), [derived, chosen])
   return (
     <>
-      <PictureHead part="company">
+      <PictureHead part="company" look={apart === null ? null : undefined}>
         {chosen === undefined ? null : (
           <Choice
             label={words.choose}
@@ -68,15 +69,12 @@ function companyFingerings({ tables }: DerivedDesign): readonly NamedFingering[]
   return all.length > mostChoices ? tables.usual.filter(several) : all
 }
 
+/** A fingering taken apart, its further loops by their names. */
 function apartOf({ design, tables }: DerivedDesign, { pressed, semitones }: NamedFingering): InCompany {
   const { openMm, inTuneOpenMm } = tables.mainSlide
-  return inCompany(
-    inTuneOpenMm,
-    routing(openMm, design.valves, design.loops),
-    design.valves,
-    pressed,
-    semitones,
-  )
+  const system = routing(openMm, design.valves, design.loops)
+  const apart = inCompany(inTuneOpenMm, system, design.valves, pressed, semitones)
+  return { ...apart, further: apart.further.map((id) => loopNamed(design.loops, id)) }
 }
 
 /** The loop of the last valve after every semitone; nothing where that valve takes tube out. */

@@ -1,14 +1,14 @@
 import type { ReactNode } from 'react'
-import type { RulerPiece } from '#shared/tuning/tubeRuler.ts'
 
 /** A piece with the place where it begins, mm. */
-export interface LaidPiece extends RulerPiece {
-  readonly fromMm: number
-}
+export type Laid<Piece> = Piece & { readonly fromMm: number }
 
 /** Pieces laid end to end from 0. */
-export function piecesOf(pieces: readonly RulerPiece[], startMm = 0): readonly LaidPiece[] {
-  const laid: LaidPiece[] = []
+export function piecesOf<Piece extends { readonly lengthMm: number }>(
+  pieces: readonly Piece[],
+  startMm = 0,
+): readonly Laid<Piece>[] {
+  const laid: Laid<Piece>[] = []
   let fromMm = startMm
   for (const piece of pieces) {
     laid.push({ ...piece, fromMm })

@@ -32,14 +32,14 @@ export function RulerLine({ row, y, left, x, bodyMm, width, hatch, marked }: Rul
         {row.fingering}
       </text>
       <BodyStub left={left} right={x(0)} y={y} />
-      {piecesOf(row.pieces).map(({ loop, fromMm, lengthMm }, i) => (
+      {piecesOf(row.pieces).map(({ loop, name, fromMm, lengthMm }, i) => (
         <Piece
           key={loop}
           x={x(fromMm)}
           width={x(fromMm + lengthMm) - x(fromMm)}
           y={y}
           height={tubePx}
-          name={loop}
+          name={name}
           shaded={i % 2 === 1}
         />
       ))}

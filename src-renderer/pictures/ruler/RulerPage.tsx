@@ -10,6 +10,7 @@ import { useView } from '../../state/viewStore.ts'
 import { rulerTable } from '../../tables/picturesTables.ts'
 import { TableOut } from '../../tables/TableOut.tsx'
 import { partWords, pictureWords, rulerWords as words } from '../../words/pictures.ts'
+import { isNothing } from '../company/companySteps.ts'
 import { PictureFrame } from '../PictureFrame.tsx'
 import { PictureHead } from '../PictureHead.tsx'
 import { usePressed } from '../picturesStore.ts'
@@ -24,10 +25,11 @@ export function RulerPage({ derived }: { readonly derived: DerivedDesign }): Rea
   const pressed = usePressed(derived)
   const { design, tables } = derived
   const ruler = useMemo(() => rulerOf(derived, which), [derived, which])
+  const fits = ruler.rows.every(({ missingMm }) => isNothing(missingMm))
   const whole = which === 'all' ? tables.combinations.length : ruler.rows.length
   return (
     <>
-      <PictureHead part="ruler">
+      <PictureHead part="ruler" look={fits ? words.lookFits : undefined}>
         <Segments
           label={words.which}
           labelHidden
@@ -96,7 +98,7 @@ function RulerTable({ design, ruler }: RulerTableProps): ReactNode {
             <tr key={row.fingering}>
               <th scope="row">{row.fingering}</th>
               <td>{row.semitones}</td>
-              <td className="wide">{row.pieces.map(({ loop }) => loop).join(', ')}</td>
+              <td className="wide">{row.pieces.map(({ name }) => name).join(', ')}</td>
               <td>{lengthFigure(row.lengthMm, unit)}</td>
               <td>{lengthFigure(row.requiredLengthMm, unit)}</td>
               <td>{lengthFigure(row.missingMm, unit)}</td>
