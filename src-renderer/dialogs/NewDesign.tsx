@@ -21,6 +21,9 @@ import { newDesignWords as words } from '../words/dialogs.ts'
 import { Dialog } from './Dialog.tsx'
 import { closeDialog } from './dialogStore.ts'
 
+/** Fundamentals that a design may have, Hz. */
+const [lowestHz, highestHz] = [10, 2000]
+
 /** Chooses a system, a key and a length; fills the loops in. Serves a new workbook and a further design. */
 export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }): ReactNode {
   const present = useWorkbook((state) => state.workbook)
@@ -36,9 +39,11 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
   const [name, setName] = useState('')
   const system = systemOf(systemId) ?? systems[0]!
   const speed = speedOfSound(workbook.air)
+  const ownName = inNewWorkbook ? words.workbookOf(keyOf(hz)) : system.name
 
   const create = (): void => {
-    const title = name.trim() === '' ? system.name : name.trim()
+    const typed = name.trim()
+    const title = inNewWorkbook || typed === '' ? system.name : typed
     const id = freshId(
       title,
       workbook.designs.map((design) => design.id),
@@ -47,8 +52,10 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
     const instrument = { ...data, fundamentalHz: hz, transposition }
     const design = designFromSystem(workbook, system, instrument, id, title)
     if (inNewWorkbook) {
-      const note = noteName(nearestMidi(hz, 440), 'flats').replace(/[\d−]+$/, '')
-      startWorkbook({ ...workbook, name: words.workbookOf(note), designs: [design] }, { unsaved: true })
+      startWorkbook(
+        { ...workbook, name: typed === '' ? ownName : typed, designs: [design] },
+        { unsaved: true },
+      )
     } else {
       run(addDesign(design))
       selectDesign(id)
@@ -62,7 +69,10 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
         className="newDesign"
         onSubmit={(event) => {
           event.preventDefault()
-          create()
+          // What was refused is not passed over: its message stands beside it.
+          const slip = event.currentTarget.querySelector<HTMLElement>('[aria-invalid=true]')
+          if (slip === null) create()
+          else slip.focus()
         }}
       >
         <SystemList systemId={systemId} onChoose={setSystemId} />
@@ -72,8 +82,8 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
             label={words.fundamental}
             value={hz}
             digits={2}
-            atLeast={10}
-            atMost={2000}
+            atLeast={lowestHz}
+            atMost={highestHz}
             units={['Hz']}
             unit="Hz"
             take={(value) => taken(() => setHz(value))}
@@ -81,12 +91,9 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
           <LengthField
             label={words.length}
             lengthMm={openLengthMm(speed, hz)}
-            atLeast={(speed * 1000) / 4000}
-            take={(mm) => {
-              const next = fundamentalHz(speed, mm)
-              if (next < 10 || next > 2000) return words.lengthExpected
-              return taken(() => setHz(next))
-            }}
+            atLeast={openLengthMm(speed, highestHz)}
+            atMost={openLengthMm(speed, lowestHz)}
+            take={(mm) => taken(() => setHz(within(fundamentalHz(speed, mm))))}
           />
           <p className="soft help">{words.sameThing(workbook.air.temperatureC)}</p>
           <NumberField
@@ -97,12 +104,16 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
             atMost={60}
             unit={words.semitones}
             help={words.transpositionHelp}
-            take={(value) => taken(() => setTransposition(Math.round(value)))}
+            take={(value) =>
+              Number.isInteger(value)
+                ? taken(() => setTransposition(value))
+                : words.wholeExpected(String(value))
+            }
           />
           <TextField
             label={words.name}
             value={name}
-            placeholder={system.name}
+            placeholder={ownName}
             take={(value) => taken(() => setName(value))}
           />
           <div className="buttons">
@@ -117,6 +128,16 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
       </form>
     </Dialog>
   )
+}
+
+/** What an instrument of a fundamental is said to be in. */
+function keyOf(hz: number): string {
+  return noteName(nearestMidi(hz, 440), 'flats').replace(/[\d−]+$/, '')
+}
+
+/** A fundamental from a length at the bound may stray by a rounding. */
+function within(hz: number): number {
+  return Math.min(highestHz, Math.max(lowestHz, hz))
 }
 
 function taken(act: () => void): null {

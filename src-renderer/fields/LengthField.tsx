@@ -11,7 +11,9 @@ export interface LengthFieldProps extends Omit<QuantityFieldProps, Own> {
   /** mm; `null` for none. */
   readonly lengthMm: number | null
   readonly take: (lengthMm: number) => string | null
+  /** Bounds, mm. */
   readonly atLeast?: number
+  readonly atMost?: number
   /** Decimals in millimetres; inches get two more. */
   readonly digits?: number
   /** Steps by arrow key, mm. */
@@ -22,6 +24,7 @@ export interface LengthFieldProps extends Omit<QuantityFieldProps, Own> {
 export function LengthField({
   lengthMm,
   atLeast = 0,
+  atMost = Number.POSITIVE_INFINITY,
   digits = 1,
   stepMm,
   ...rest
@@ -33,7 +36,7 @@ export function LengthField({
       shown={lengthMm === null ? '' : lengthFigure(lengthMm, unit, digits)}
       unit={unit}
       read={(text) => {
-        const reading = readLength(text, { defaultUnit: unit, atLeast })
+        const reading = readLength(text, { defaultUnit: unit, atLeast, atMost })
         return reading.ok ? { ok: true, value: reading.mm } : reading
       }}
       {...(stepMm === undefined || lengthMm === null ? {} : { step: { value: lengthMm, by: stepMm } })}

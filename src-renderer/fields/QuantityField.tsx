@@ -52,6 +52,15 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
     })
   }, [draft])
 
+  const input = useRef<HTMLInputElement>(null)
+  // A refused text is of no use once another value has come from elsewhere.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another value is what this waits for
+  useEffect(() => {
+    if (document.activeElement === input.current) return
+    setDraft(null)
+    setMessage(null)
+  }, [props.shown])
+
   const settle = (text: string, leaving: boolean): void => {
     clearTimeout(timer.current)
     const problem = taken(props, text)
@@ -90,6 +99,7 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
       <span className="entry">
         <input
           id={id}
+          ref={input}
           type="text"
           inputMode="text"
           autoComplete="off"

@@ -41,11 +41,11 @@ export const newDesignWords = {
   octave: 'octave of the fundamental',
   fundamental: 'Fundamental',
   length: 'Effective length',
-  lengthExpected: 'a length for 10 to 2000 Hz is expected.',
   sameThing: (temperatureC: number) =>
     `Key, fundamental and length say the same thing: change the one you know. Air ${temperatureC} °C.`,
   transposition: 'Transposition',
   semitones: 'semitones',
+  wholeExpected: (found: string) => `found ${found}, expected a whole number of semitones.`,
   transpositionHelp: 'Sounding minus written: −9 for an alto in E♭, 0 for an instrument that reads at pitch.',
   name: 'Name',
   createWorkbook: 'Create workbook',

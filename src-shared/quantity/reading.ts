@@ -54,10 +54,17 @@ export function readingOf<Outcome>(read: () => Outcome): Outcome | Refusal {
 export function withinBounds(value: number, bounds: Bounds, unit: string, found: string): number {
   const { atLeast = Number.NEGATIVE_INFINITY, atMost = Number.POSITIVE_INFINITY } = bounds
   if (!Number.isFinite(value)) throw new Refused('range', found, 'a finite number')
-  if (value < atLeast) throw new Refused('range', found, `at least ${atLeast} ${unit}`.trim())
-  if (value > atMost) throw new Refused('range', found, `at most ${atMost} ${unit}`.trim())
+  if (value < atLeast)
+    throw new Refused('range', found, `at least ${boundText(atLeast, Math.ceil)} ${unit}`.trim())
+  if (value > atMost)
+    throw new Refused('range', found, `at most ${boundText(atMost, Math.floor)} ${unit}`.trim())
   // A negative zero would be written with a minus sign.
   return value + 0
+}
+
+/** A bound as people write it, brought inwards to a hundredth where it is no round number. */
+function boundText(bound: number, inwards: (value: number) => number): string {
+  return String(String(bound).length <= 8 ? bound : inwards(bound * 100) / 100)
 }
 
 const longestShown = 40

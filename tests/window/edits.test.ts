@@ -255,6 +255,43 @@ describe('twelve valves', () => {
   })
 })
 
+describe('a new workbook', () => {
+  browserTest(
+    'is not made while something typed was refused, and has the name it is given',
+    async ({ form }) => {
+      const { page } = await form.open()
+      const leave = async (name: string, text: string): Promise<void> => {
+        await field(page, name).fill(text)
+        await field(page, name).press('Tab')
+      }
+      await page.getByRole('button', { name: 'New workbook…' }).click()
+      await leave('Fundamental', '5')
+      await page.getByRole('button', { name: 'Create workbook' }).click()
+      await expect
+        .poll(() => page.getByRole('alert').textContent())
+        .toBe('Fundamental: “5” is out of range. Expected at least 10 Hz.')
+      await expect.poll(() => page.locator(':focus').inputValue()).toBe('5')
+      // Another value of the same thing makes the refused one obsolete.
+      await leave('Effective length', '3')
+      await expect
+        .poll(() => page.getByRole('alert').last().textContent())
+        .toMatch(/^Effective length: “3” is out of range\. Expected at least \d\d\.\d\d? mm\.$/)
+      await leave('Effective length', '3500')
+      await expect.poll(() => page.getByRole('alert').count()).toBe(0)
+      await leave('Transposition', '7.5')
+      await expect
+        .poll(() => page.getByRole('alert').textContent())
+        .toBe('Transposition: found 7.5, expected a whole number of semitones.')
+      await leave('Transposition', '−9')
+      await field(page, 'Name').fill('Alto, second try')
+      await page.getByRole('button', { name: 'Create workbook' }).click()
+      await expect.poll(() => page.locator('.workbookName').textContent()).toContain('Alto, second try')
+      await expect.poll(() => page.locator('.cardName').allTextContents()).toEqual(['Plain, three valves'])
+      await expect.poll(() => field(page, 'Effective length').inputValue()).toBe('3500.0')
+    },
+  )
+})
+
 interface Moving {
   readonly places: readonly string[]
   readonly frames: number
