@@ -16,7 +16,7 @@ const mostOfOpenRoute = 0.9
 export function brokenDesignRule(design: Design, at: string, openMm: number): Failure | null {
   return (
     keyNotNumbered(design, at) ??
-    repeatedId(design.valves, `${at}.valves`) ??
+    repeatedId(design.valves, `${at}.valves`, 'a valve name used once') ??
     repeatedId(design.loops, `${at}.loops`) ??
     unknownValve(design, at) ??
     repeatedFingering(design, at) ??
@@ -26,11 +26,14 @@ export function brokenDesignRule(design: Design, at: string, openMm: number): Fa
 }
 
 /** The first id in a list that an earlier item has already. */
-export function repeatedId(items: readonly { readonly id: string }[], at: string): Failure | null {
+export function repeatedId(
+  items: readonly { readonly id: string }[],
+  at: string,
+  expected = 'an id used once',
+): Failure | null {
   const seen = new Set<string>()
   for (const [i, { id }] of items.entries()) {
-    if (seen.has(id))
-      return failure('brokenRule', `${at}[${i}].id`, `${foundText(id)} again`, 'an id used once')
+    if (seen.has(id)) return failure('brokenRule', `${at}[${i}].id`, `${foundText(id)} again`, expected)
     seen.add(id)
   }
   return null

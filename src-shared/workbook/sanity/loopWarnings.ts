@@ -44,7 +44,9 @@ function singleLoops(design: Design): readonly SingleLoop[] {
   return design.loops.flatMap((loop, index) => {
     const valve = design.valves.find(({ id }) => id === loop.pressed[0])
     const alone = loop.pressed.length === 1 && (loop.released ?? []).length === 0
-    return alone && valve !== undefined && isOnlyLoopOf(design, valve) ? [{ index, loop, valve }] : []
+    return alone && valve !== undefined && valve.semitones > 0 && isOnlyLoopOf(design, valve)
+      ? [{ index, loop, valve }]
+      : []
   })
 }
 
@@ -61,6 +63,7 @@ function farFromDrop(
   openMm: number,
   path: string,
 ): readonly Warning[] {
+  if (madeFor.exactMm <= 0) return wrongWay(loop, madeFor, path)
   const aims = aimsOf(design, madeFor, openMm)
   const offBy = (lengthMm: number): number => Math.min(...aims.map((aim) => centsOff(aim, lengthMm)))
   const offCents = offBy(loop.lengthMm)
@@ -74,6 +77,19 @@ function farFromDrop(
     : likelySlip(loop.lengthMm, shareOff, nearShare)
   if (!isFar && slip === null) return []
   return [warning(path, foundWords(loop, madeFor, openMm), expectedWords(madeFor), slip)]
+}
+
+/** A loop that adds tube where its fingering wants less, or takes it out where it wants more. */
+function wrongWay({ lengthMm }: Loop, { fingering, counts }: MadeFor, path: string): readonly Warning[] {
+  if (lengthMm === 0) return []
+  const { name, semitones } = fingering
+  const found = `${lengthMm.toFixed(1)} mm of tube that ${name} switches ${counts === 1 ? 'in' : 'out'}`
+  const expected =
+    semitones < 0
+      ? `no more tube than open for a rise of ${semitoneWords(semitones)}`
+      : `more tube than open for a drop of ${semitoneWords(semitones)}`
+  const when = semitones < 0 ? 'up' : 'down'
+  return [warning(path, found, expected, `should the loop be in the route while the valve is ${when}?`)]
 }
 
 /**
@@ -128,7 +144,12 @@ function outOfOrder(singles: readonly SingleLoop[], at: string): readonly Warnin
 }
 
 function drop({ semitones }: Valve): string {
-  return `a drop of ${semitones} semitone${semitones === 1 ? '' : 's'}`
+  return `a drop of ${semitoneWords(semitones)}`
+}
+
+function semitoneWords(semitones: number): string {
+  const size = Math.abs(semitones)
+  return size === 1 ? '1 semitone' : `${size} semitones`
 }
 
 function warning(path: string, found: string, expected: string, question: string | null): Warning {

@@ -261,7 +261,12 @@ const breaks: readonly Break[] = [
     'a valve name without - or spaces, and not 0',
     (f) => (f.designs[0].valves[0].id = '1-2'),
   ],
-  ['designs[0].valves[1].id', '"1" again', 'an id used once', (f) => (f.designs[0].valves[1].id = '1')],
+  [
+    'designs[0].valves[1].id',
+    '"1" again',
+    'a valve name used once',
+    (f) => (f.designs[0].valves[1].id = '1'),
+  ],
   [
     'designs[0].valves[2].semitones',
     '"3"',

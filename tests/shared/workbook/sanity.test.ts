@@ -64,6 +64,15 @@ describe('warnings', () => {
     })
   })
 
+  it('say that a loop adds tube where its valve is to rise', () => {
+    const warnings = warningsAfter((file) => (file.designs[0].valves[2].semitones = -3))
+    const third = warnings.filter(({ path }) => path === 'designs[0].loops[2].lengthMm')
+    expect(third.map(({ message }) => message)).toEqual([
+      'Found 750.9 mm of tube that 3 switches in; expected no more tube than open for a rise of 3 semitones: should the loop be in the route while the valve is up?',
+    ])
+    expect(warnings.map(({ path }) => path)).not.toContain('designs[0].loops[0].lengthMm')
+  })
+
   it('say that the third loop was typed for the second’s', () => {
     const warnings = warningsAfter((file) => {
       file.designs[0].loops[1].lengthMm = file.designs[0].loops[2].lengthMm
