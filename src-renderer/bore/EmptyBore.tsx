@@ -10,6 +10,7 @@ import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { run } from '../state/workbookStore.ts'
 import { boreWords } from '../words/bore.ts'
+import { clearProfileText } from './boreStore.ts'
 import { drawnBore } from './drawingScale.ts'
 import { ProfileEntry } from './ProfileEntry.tsx'
 import { setMeasuredBore, usualValvesMm } from './profileBore.ts'
@@ -91,7 +92,11 @@ function TakeProfile({
       <button
         type="button"
         className="main"
-        onClick={() => setMessage(tryRun(setMeasuredBore(designId, section, valvesMm)))}
+        onClick={() => {
+          const refused = tryRun(setMeasuredBore(designId, section, valvesMm))
+          setMessage(refused)
+          if (refused === null) clearProfileText()
+        }}
       >
         {boreWords.takeProfile}
       </button>

@@ -7,6 +7,7 @@ import { decodeUtf8 } from '../bridge/decodeUtf8.ts'
 import { Segments } from '../fields/Choice.tsx'
 import { useSettings } from '../state/settings.ts'
 import { boreWords } from '../words/bore.ts'
+import { useProfileText } from './boreStore.ts'
 
 interface ProfileEntryProps {
   /** What can be done with a profile that was read. */
@@ -16,12 +17,11 @@ interface ProfileEntryProps {
 /** A field with a longer text than this is slow to lay out: the text is held beside it, characters. */
 const mostShown = 60_000
 
-type Unit = 'auto' | 'mm' | 'in'
+const setText = (text: string): void => useProfileText.setState({ text })
 
 /** A place to paste, open or drop a measured profile; says how it was understood, or which line was not. */
 export function ProfileEntry({ children }: ProfileEntryProps): ReactNode {
-  const [text, setText] = useState('')
-  const [unit, setUnit] = useState<Unit>('auto')
+  const { text, unit } = useProfileText()
   const [trouble, setTrouble] = useState<string | null>(null)
   const id = useId()
   const isLong = text.length > mostShown
@@ -71,7 +71,7 @@ export function ProfileEntry({ children }: ProfileEntryProps): ReactNode {
             { value: 'mm', text: boreWords.profileUnits.mm },
             { value: 'in', text: boreWords.profileUnits.in },
           ]}
-          take={setUnit}
+          take={(next) => useProfileText.setState({ unit: next })}
         />
       </div>
       {message === null ? null : (

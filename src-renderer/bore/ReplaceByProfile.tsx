@@ -5,6 +5,7 @@ import { replaceByProfile } from '#shared/workbook/commands/boreShapeCommands.ts
 import { Choice } from '../fields/Choice.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { boreWords } from '../words/bore.ts'
+import { clearProfileText } from './boreStore.ts'
 import { ProfileEntry } from './ProfileEntry.tsx'
 import { sectionName } from './sectionNames.ts'
 
@@ -51,7 +52,11 @@ function ReplaceWhich({
       />
       <button
         type="button"
-        onClick={() => setMessage(tryRun(replaceByProfile(designId, from, last - from + 1, read.section)))}
+        onClick={() => {
+          const refused = tryRun(replaceByProfile(designId, from, last - from + 1, read.section))
+          setMessage(refused)
+          if (refused === null) clearProfileText()
+        }}
       >
         {boreWords.replaceByProfile}
       </button>

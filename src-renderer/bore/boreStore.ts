@@ -38,7 +38,25 @@ const fresh: BoreView = {
 
 export const useBoreView = create<BoreView>()(() => fresh)
 
-forgetWithWorkbook(() => useBoreView.setState({ section: null, shown: new Map() }))
+/** Unit of the numbers of a measured profile; `auto` where its headings or sizes say it. */
+export type ProfileUnit = 'auto' | 'mm' | 'in'
+
+const emptyProfile = { text: '', unit: 'auto' } as const
+
+/** A measured profile as it was typed or pasted, until it is taken. */
+export const useProfileText = create<{ readonly text: string; readonly unit: ProfileUnit }>()(
+  () => emptyProfile,
+)
+
+/** The profile was taken: there is nothing more to type about it. */
+export function clearProfileText(): void {
+  useProfileText.setState(emptyProfile)
+}
+
+forgetWithWorkbook(() => {
+  useBoreView.setState({ section: null, shown: new Map() })
+  clearProfileText()
+})
 
 /** Fingerings that can be laid over each other. */
 export const mostShown = 8

@@ -234,8 +234,14 @@ describe('a measured profile', () => {
       .poll(() => page.getByRole('alert').textContent())
       .toBe('Line 5: found “1250\t26,3 mm”, expected two numbers: distance and diameter.')
     await expect.poll(() => button(page, 'Use as the bore').count()).toBe(0)
+    // What was pasted is still there after a look at another page, and gone once it was taken.
+    await goTo(page, 'Curves')
+    await goTo(page, 'Bore')
+    await expect.poll(() => page.getByRole('alert').textContent()).toMatch(/^Line 5: /)
     await paste(page, spreadsheet)
-    await button(page, 'Use as the bore').waitFor()
+    await button(page, 'Use as the bore').click()
+    await page.getByText('A measured profile', { exact: true }).click()
+    await expect.poll(() => field(page, 'Distance and diameter').inputValue()).toBe('')
   })
 
   browserTest(

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { plainFigure } from '#shared/quantity/figures.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { markerPath } from '../../look/SeriesMark.tsx'
 import { seriesLook } from '../../look/seriesLook.ts'
 import { useWidth } from '../../look/useWidth.ts'
@@ -71,7 +71,7 @@ function ModeSvg(props: ModeChartProps & { readonly width: number }): ReactNode 
             d={`M${size.left} ${y(tick)}H${width - size.right}`}
           />
           <text className="axis" x={size.left - 8} y={y(tick) + 4.5} textAnchor="end">
-            {plainFigure(tick, digits)}
+            {zero ? signedCents(tick, digits) : plainFigure(tick, digits)}
           </text>
         </g>
       ))}

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { signedCents } from '#shared/quantity/figures.ts'
 import { useWidth } from '../../look/useWidth.ts'
 import { boreWords } from '../../words/bore.ts'
 import type { ModelsColumn } from './modelsColumns.ts'
@@ -88,7 +88,7 @@ function ModelsSvg(props: ModelsSvgProps): ReactNode {
             d={`M${size.left} ${y(tick)}H${width - size.right}`}
           />
           <text className="axis" x={size.left - 8} y={y(tick) + 4.5} textAnchor="end">
-            {plainFigure(tick, digits)}
+            {signedCents(tick, digits)}
           </text>
         </g>
       ))}
