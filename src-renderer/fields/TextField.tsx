@@ -1,5 +1,6 @@
 import { type ReactNode, useId, useRef, useState } from 'react'
 import { dropStepsAfter, endBurst, stepsDone } from '../state/workbookStore.ts'
+import { fieldWords } from '../words/fields.ts'
 
 interface TextFieldProps {
   readonly label: string
@@ -41,7 +42,8 @@ export function TextField(props: TextFieldProps): ReactNode {
         aria-describedby={message === null ? undefined : `${id}-message`}
         onChange={(event) => {
           setDraft(event.target.value)
-          setMessage(props.take(event.target.value))
+          const refused = props.take(event.target.value)
+          setMessage(refused === null ? null : fieldWords.named(props.label, refused))
         }}
         onFocus={(event) => {
           before.current = { value: props.value, steps: stepsDone() }
