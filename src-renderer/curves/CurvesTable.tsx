@@ -23,7 +23,9 @@ export const CurvesTable = memo(function CurvesTable(props: CurvesTableProps): R
           {model.series.map(({ id, name, series }) => (
             <th scope="col" key={id}>
               <SeriesMark series={series} />
-              <span className="columnName">{name}</span>
+              <span className="columnName" title={name}>
+                {name}
+              </span>
             </th>
           ))}
         </tr>

@@ -165,6 +165,7 @@ const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
         <button
           type="button"
           className="cardName"
+          title={design.name}
           ref={nameButton}
           aria-current={on}
           onClick={() => selectDesign(design.id)}

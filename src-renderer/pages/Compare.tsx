@@ -51,7 +51,12 @@ export function Compare(): ReactNode {
               {all.map(({ design, series }) => (
                 <th scope="col" key={design.id}>
                   <SeriesMark series={series} />
-                  <button type="button" className="columnName quiet" onClick={() => selectDesign(design.id)}>
+                  <button
+                    type="button"
+                    className="columnName quiet"
+                    title={design.name}
+                    onClick={() => selectDesign(design.id)}
+                  >
                     {design.name}
                   </button>
                   {hidden.has(design.id) ? <small>{words.hidden}</small> : null}

@@ -35,7 +35,7 @@ export function Tubing(): ReactNode {
   return (
     <aside className="right" aria-label={words.panel}>
       <div className="tubing">
-        <h2>
+        <h2 title={design.name}>
           {words.title} <span className="of">{words.ofDesign(design.name)}</span>
         </h2>
         <InstrumentFields
