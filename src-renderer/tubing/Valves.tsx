@@ -44,7 +44,13 @@ export function Valves({ design, openMm }: { readonly design: Design; readonly o
       <Mark id="nominalDrop" />
       <ValveList designId={design.id} valves={valves} />
       <div className="rowButtons">
-        <button type="button" className="add" disabled={valves.length >= mostValves} onClick={add}>
+        <button
+          type="button"
+          className="add"
+          disabled={valves.length >= mostValves}
+          title={valves.length >= mostValves ? words.noMore(mostValves) : undefined}
+          onClick={add}
+        >
           {words.add}
         </button>
         <button

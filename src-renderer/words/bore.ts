@@ -255,5 +255,5 @@ export const boreWords = {
   held: (what: string) => `Held by a bound: ${what}.`,
   heldNote:
     'Lengths may go from a quarter to three times what they are, flare and volume from half to twice.',
-  fitOld: 'The bore has changed since: fit again.',
+  fitOld: 'The bore, or what may change in it, is another since: fit again.',
 } as const

@@ -13,6 +13,7 @@ export const verdictWords = {
   proposed: 'proposed',
   rms: 'rms',
   largest: 'largest',
+  over: 'Over the fingerings that count here; the figures of the line-up count one a step.',
   at: (note: string) => `at ${note}`,
 
   largestIsAt: 'The largest is at ',

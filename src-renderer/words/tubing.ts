@@ -72,6 +72,7 @@ export const gateEditorWords = {
 export const valveWords = {
   title: 'Valves',
   add: 'Add a valve',
+  noMore: (most: number) => `A design has at most ${most} valves.`,
   addLoop: 'Add a loop',
   nameOf: (number: number) => `Name of valve ${number}`,
   dropOf: (id: string) => `Drop of valve ${id}`,

@@ -14,7 +14,7 @@ import { useNoticed } from '../BoreStatus.tsx'
 import { sectionName } from '../sectionNames.ts'
 import type { FitProps } from './FitFold.tsx'
 import { FitProposal } from './FitProposal.tsx'
-import { bodyLengthKey, freedomsOf } from './freedoms.ts'
+import { bodyLengthKey, type Freedom, freedomsOf } from './freedoms.ts'
 import { Targets } from './Targets.tsx'
 import { targetRows } from './targetRows.ts'
 import { useFit } from './useFit.ts'
@@ -46,7 +46,8 @@ export function FitPanel({ design, bore, input, answer }: FitProps): ReactNode {
       inserts: input.open.inserts,
     })
   }
-  const isOld = asked !== null && (asked.sections !== sections || stale(asked, input))
+  const isOld =
+    asked !== null && (asked.sections !== sections || otherFree(asked, chosen) || stale(asked, input))
   return (
     <div className="fit">
       <fieldset className="freedoms">
@@ -119,6 +120,13 @@ function withKey(keys: ReadonlySet<string>, key: string, isIn: boolean): Readonl
   if (isIn) next.add(key)
   else next.delete(key)
   return next
+}
+
+/** Whether other dimensions are free now than were asked about. */
+function otherFree({ free }: FitQuestion, chosen: readonly Freedom[]): boolean {
+  const keys = (all: FitQuestion['free']): string =>
+    all.map(({ section, dimension }) => `${section} ${dimension}`).join()
+  return keys(free) !== keys(chosen)
 }
 
 function stale(asked: FitQuestion, input: FitProps['input']): boolean {

@@ -1,4 +1,4 @@
-import { Fragment, type ReactNode } from 'react'
+import { Fragment, type ReactNode, useEffect, useRef } from 'react'
 import type { FittedBore } from '#shared/bore/fitBore.ts'
 import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { DesignSection } from '#shared/workbook/bore.ts'
@@ -24,6 +24,11 @@ interface FitProposalProps {
 /** What a fit would change and what it leaves, before it is taken. */
 export function FitProposal(props: FitProposalProps): ReactNode {
   const { designName, fitted, asked, present, sections, take, leave } = props
+  const place = useRef<HTMLElement>(null)
+  // It may appear below what is in sight, where nobody would look for it.
+  useEffect(() => {
+    place.current?.scrollIntoView({ block: 'nearest' })
+  }, [])
   const unit = useSettings((settings) => settings.unit)
   const figure = (dimension: string, value: number): string => {
     if (dimension === 'flare') return plainFigure(value, 3)
@@ -36,7 +41,7 @@ export function FitProposal(props: FitProposalProps): ReactNode {
     fitted.heldByBounds.includes(`sections[${section}].${dimension}`),
   )
   return (
-    <section className="fitProposal" aria-label={boreWords.proposal}>
+    <section className="fitProposal" ref={place} aria-label={boreWords.proposal}>
       <table className="figures boreFigures">
         <caption>{boreWords.proposal}</caption>
         <thead>
