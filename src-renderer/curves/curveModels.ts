@@ -1,4 +1,5 @@
 import { noteName, type Spelling } from '#shared/pitch/noteName.ts'
+import { signedCents } from '#shared/quantity/figures.ts'
 import type { Candidate } from '#shared/tuning/candidates.ts'
 import { playedCandidate } from '#shared/tuning/notes.ts'
 import type { DerivedDesign } from '../state/derived.ts'
@@ -33,13 +34,37 @@ export function curvesByFingering(
   which: 'usual' | 'all',
   bandCents: number,
 ): CurvesModel {
-  const rows = designs.map(which === 'usual' ? usualCells : allCells)
+  const cells = designs.map(which === 'usual' ? usualCells : allCells)
+  const isMixed = which === 'usual' && fingeredApart(cells)
+  const rows = isMixed ? cells.map((row) => row.map(bySemitones)) : cells
   const model = assembled(designs, rows, selectedId, bandCents)
+  const steps = isMixed ? words.columns.semitones : words.columns.step
   return {
     ...model,
     title: words.titles.fingering,
-    heading: which === 'usual' ? words.columns.step : words.columns.fingering,
+    heading: which === 'usual' ? steps : words.columns.fingering,
   }
+}
+
+/** Whether designs have other fingerings for a step, or other steps for a fingering: neither stands for the other. */
+function fingeredApart(rows: readonly (readonly Cell[])[]): boolean {
+  const pairs = new Set(rows.flat().map(({ key, label }) => `${key} ${label}`))
+  const [keys, labels] = [new Set<string>(), new Set<string>()]
+  for (const { key, label } of rows.flat()) {
+    keys.add(key)
+    labels.add(label)
+  }
+  return pairs.size > keys.size || pairs.size > labels.size
+}
+
+/** A cell under its step in semitones from the open route, up positive. */
+function bySemitones(cell: Cell): Cell {
+  return { ...cell, label: signedFigure(-cell.order) }
+}
+
+/** A whole number with its sign, others with two decimals; 0 has none. */
+function signedFigure(value: number): string {
+  return value === 0 ? '0' : signedCents(value, Number.isInteger(value) ? 0 : 2)
 }
 
 /** Errors by note over the compass, each note with the fingering that counts for it. */

@@ -10,7 +10,7 @@ export const curvesWords = {
   which: { usual: 'one a step', all: 'all' },
   band: 'band ±',
   titles: { fingering: 'Combination error by fingering', note: 'Error by sounding note' },
-  columns: { step: 'step', fingering: 'fingering', note: 'note' },
+  columns: { step: 'step', semitones: 'semitones', fingering: 'fingering', note: 'note' },
   /** `1-3 on 3`. */
   playedAs: (fingering: string, harmonic: number) => `${fingering} on ${harmonic}`,
   tableCaption: (title: string) => `${title}, cents, sharp positive`,

@@ -134,6 +134,15 @@ export const scenes: readonly Scene[] = [
     },
   },
   {
+    name: 'historic-steps',
+    set: async (page) => {
+      await startFrom(page, /Early order/)
+      await addDesign(page, /Cut-off/)
+      await addDesign(page, /a loop a step/)
+      await page.getByRole('columnheader', { name: 'semitones' }).waitFor()
+    },
+  },
+  {
     name: 'twelve',
     set: async (page) => {
       await startFrom(page, /Plain, six valves/)

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest'
+import { systemOf } from '#shared/valves/systems/systems.ts'
+import { designFromSystem, emptyWorkbook } from '#shared/workbook/newWorkbook.ts'
+import { curvesByFingering } from '../../src-renderer/curves/curveModels.ts'
+import { derive } from '../../src-renderer/state/derived.ts'
+
+const empty = emptyWorkbook('Systems')
+
+/** The curves by fingering, one a step, of designs of some systems. */
+function curvesOf(...systems: readonly string[]) {
+  const designs = systems.map((id) =>
+    designFromSystem(empty, systemOf(id)!, { fundamentalHz: 43.654, harmonics: [1, 12] }, id),
+  )
+  const workbook = { ...empty, designs }
+  const derived = designs.map((design, series) => derive(workbook, design, series))
+  return curvesByFingering(derived, systems[0]!, 'usual', 15)
+}
+
+describe('curves by fingering, one a step', () => {
+  it('stand over the fingerings where every design has the same for a step', () => {
+    const { heading, categories } = curvesOf('plain-3', 'compensating-3')
+    expect(heading).toBe('step')
+    expect(categories.map(({ label }) => label)).toEqual(['0', '2', '1', '1-2', '2-3', '1-3', '1-2-3'])
+  })
+
+  it('stand over semitones where they have not, each design with its own fingering', () => {
+    const { heading, categories, series } = curvesOf('early-2', 'cut-off')
+    expect(heading).toBe('semitones')
+    const labels = categories.map(({ label }) => label)
+    expect(labels).toEqual(['+6', '+5', '+4', '+3', '+2', '+1', '0', '−1', '−2', '−3'])
+    expect(series[0]?.notes.slice(6)).toEqual(['0', '1', '2', '1-2'])
+    expect(series[1]?.notes.slice(0, 7)).toEqual(['1', '2', '3', '4', '5', '6', '0'])
+  })
+})
