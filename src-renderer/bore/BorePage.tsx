@@ -1,5 +1,6 @@
 import { type ReactNode, useMemo, useState } from 'react'
 import type { Bore } from '#shared/workbook/bore.ts'
+import { boreWarnings } from '#shared/workbook/sanity/boreWarnings.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { BoreDrawing } from './BoreDrawing.tsx'
 import { BoreHead, Slices } from './BoreHead.tsx'
@@ -19,6 +20,8 @@ export function BorePage({ derived, bore }: BorePageProps): ReactNode {
   const [again, setAgain] = useState(0)
   const shownBore = useBore(derived, again)
   const { design } = derived
+  const openMm = derived.tables.mainSlide.nominalOpenMm
+  const warnings = useMemo(() => boreWarnings(design, openMm, ''), [design, openMm])
   const listed = shownBore?.listed
   const names = shownBore?.shown
   const shown = useMemo(
@@ -33,6 +36,11 @@ export function BorePage({ derived, bore }: BorePageProps): ReactNode {
   return (
     <>
       <BoreHead design={design} bore={bore} />
+      {warnings.map(({ path, message }) => (
+        <p key={path} className="slip">
+          {message}
+        </p>
+      ))}
       <BoreDrawing designId={design.id} designName={design.name} sections={bore.sections} />
       <BoreStatus bore={shownBore} again={() => setAgain((times) => times + 1)} />
       <div className="boreColumns">
