@@ -21,7 +21,7 @@ const setText = (text: string): void => useProfileText.setState({ text })
 
 /** A place to paste, open or drop a measured profile; says how it was understood, or which line was not. */
 export function ProfileEntry({ children }: ProfileEntryProps): ReactNode {
-  const { text, unit } = useProfileText()
+  const { text, readIn: unit } = useProfileText()
   const [trouble, setTrouble] = useState<string | null>(null)
   const id = useId()
   const isLong = text.length > mostShown
@@ -71,7 +71,7 @@ export function ProfileEntry({ children }: ProfileEntryProps): ReactNode {
             { value: 'mm', text: boreWords.profileUnits.mm },
             { value: 'in', text: boreWords.profileUnits.in },
           ]}
-          take={(next) => useProfileText.setState({ unit: next })}
+          take={(next) => useProfileText.setState({ readIn: next })}
         />
       </div>
       {message === null ? null : (

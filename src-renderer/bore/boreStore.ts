@@ -41,10 +41,10 @@ export const useBoreView = create<BoreView>()(() => fresh)
 /** Unit of the numbers of a measured profile; `auto` where its headings or sizes say it. */
 export type ProfileUnit = 'auto' | 'mm' | 'in'
 
-const emptyProfile = { text: '', unit: 'auto' } as const
+const emptyProfile = { text: '', readIn: 'auto' } as const
 
 /** A measured profile as it was typed or pasted, until it is taken. */
-export const useProfileText = create<{ readonly text: string; readonly unit: ProfileUnit }>()(
+export const useProfileText = create<{ readonly text: string; readonly readIn: ProfileUnit }>()(
   () => emptyProfile,
 )
 
