@@ -33,7 +33,6 @@ export function Verdict({ derived, now, waiting, proposal, words }: VerdictProps
   return (
     <div className="verdict" aria-live="polite">
       {now === null ? null : <Figures now={now} proposal={proposal} />}
-      {now === null ? null : <p className="soft">{verdictWords.over}</p>}
       {waiting ? <p className="soft">{aimWords.working}</p> : null}
       {words.map((sentence) => (
         <p key={sentence} className={proposal === null ? 'slip' : 'soft'}>
@@ -70,6 +69,7 @@ export function Verdict({ derived, now, waiting, proposal, words }: VerdictProps
           </button>
         )}
       </div>
+      {now === null ? null : <p className="soft">{verdictWords.over}</p>}
     </div>
   )
 }
