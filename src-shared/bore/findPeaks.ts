@@ -45,7 +45,7 @@ function findBrackets(route: Route): Bracket[] {
         yHigh: work[i + 1]!,
       })
     else if (i > 1 && i < count - 2 && mayHidePair(work, i)) {
-      const hidden = searchFiner(route, at(i), stepRootHz)
+      const hidden = searchFiner(route, at(i), stepRootHz, work[i + 2]! >= work[i + 1]!)
       if (hidden !== undefined) brackets.push({ ...hidden, index: i })
     }
   }
@@ -77,22 +77,25 @@ function mayHidePair(y: Float64Array, i: number): boolean {
   return turns > -0.5 * bend * bend && middle > 0 && middle < 1
 }
 
-function searchFiner(route: Route, from: number, step: number): Omit<Bracket, 'index'> | undefined {
+/**
+ * The minimum of a pair inside the step from a point of the grid.
+ *
+ * @param endsLow whether the step ends in a minimum of the grid: what the step falls into is that one, and no pair,
+ *   unless it has risen in between
+ */
+function searchFiner(
+  route: Route,
+  from: number,
+  step: number,
+  endsLow: boolean,
+): Omit<Bracket, 'index'> | undefined {
   const part = step / finerParts
-  let before = admittanceSquared(route, from)
-  let here = admittanceSquared(route, from + part)
+  const y = Array.from({ length: finerParts + 1 }, (_, i) => admittanceSquared(route, from + i * part))
+  if (endsLow && y[finerParts]! >= y[finerParts - 1]!) return undefined
   for (let i = 1; i < finerParts; i++) {
-    const next = admittanceSquared(route, from + (i + 1) * part)
-    if (here < before && here <= next)
-      return {
-        low: from + (i - 1) * part,
-        high: from + (i + 1) * part,
-        yLow: before,
-        yMiddle: here,
-        yHigh: next,
-      }
-    before = here
-    here = next
+    const [yLow, yMiddle, yHigh] = [y[i - 1]!, y[i]!, y[i + 1]!]
+    if (yMiddle < yLow && yMiddle <= yHigh)
+      return { low: from + (i - 1) * part, high: from + (i + 1) * part, yLow, yMiddle, yHigh }
   }
   return undefined
 }
