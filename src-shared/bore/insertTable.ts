@@ -20,7 +20,7 @@ interface Piece {
  * Share of a straight tube's inertance that a bend of the same centre line has: (1 + √(1 − (a/R)²))/2, compliance
  * unchanged (Nederveen, Acoustical Aspects of Woodwind Instruments, 1969). `bendRadiusMm` at least half the bore.
  *
- * @example bendInertanceShare(11.66, 17) // 0.9696
+ * @example bendInertanceShare(11.66, 17) // 0.9697
  */
 export function bendInertanceShare(diameterMm: number, bendRadiusMm: number): number {
   return (1 + Math.sqrt(Math.max(0, 1 - (diameterMm / 2 / bendRadiusMm) ** 2))) / 2

@@ -26,7 +26,7 @@ export function beatHz(noteHz: number, targetHz: number): number {
  * beats n times as fast as the first.
  *
  * @throws RangeError for a frequency that is not above 0
- * @example partialBeats(222, 220)[1] // { partial: 2, beatHz: 4, amplitude: 0.27 }
+ * @example partialBeats(222, 220)[1] // { partial: 2, beatHz: 4, amplitude: 0.21 }
  */
 export function partialBeats(noteHz: number, targetHz: number): readonly PartialBeat[] {
   const first = beatHz(noteHz, targetHz)

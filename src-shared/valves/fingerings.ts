@@ -40,11 +40,16 @@ export function namedFingering(valves: readonly Valve[], down: number, semitones
     pressed.push(valves[i]!.id)
     sum += valves[i]!.semitones
   }
-  return { name: fingeringName(pressed), pressed, semitones: semitones ?? sum, down }
+  return { name: fingeringName(pressed), pressed, semitones: semitones ?? withoutRounding(sum), down }
 }
 
 /** Values are never changed, so the same valves have the same fingerings: a loop is dragged, its valves are not. */
 const known = new WeakMap<readonly Valve[], readonly NamedFingering[]>()
+
+/** A sum of drops without the error of adding them: 2.2 and 1.1 make the drop that 3.3 is. */
+function withoutRounding(semitones: number): number {
+  return Number(semitones.toPrecision(14))
+}
 
 function everyFingering(valves: readonly Valve[]): readonly NamedFingering[] {
   const present = known.get(valves)

@@ -38,7 +38,8 @@ function valveBurden(valves: readonly Valve[]): (fingering: NamedFingering) => n
   const at = (id: string): number => valves.findIndex((valve) => valve.id === id)
   const [first, second, third] = [at('1'), at('2'), at('3')]
   const drop = (index: number): number => valves[index]?.semitones ?? Number.NaN
-  if (drop(third) !== drop(first) + drop(second)) return (fingering) => fingering.pressed.length
+  const isPair = Math.abs(drop(third) - drop(first) - drop(second)) < 1e-9
+  if (!isPair) return (fingering) => fingering.pressed.length
   const [pair, alone] = [(1 << first) | (1 << second), 1 << third]
   return ({ pressed, down }) => pressed.length + ((down & alone) !== 0 && (down & pair) === 0 ? 1.5 : 0)
 }

@@ -10,7 +10,7 @@ const mostOfOpenRoute = 0.9
  * Checks the rules of a design that span several of its values; its shape has been checked already.
  *
  * @param at the design's path, for the refusal
- * @param openMm its effective open length, mm
+ * @param openMm its effective open length where the main slide is farthest in, mm
  * @returns the first rule that is broken; `null` when none is
  */
 export function brokenDesignRule(design: Design, at: string, openMm: number): Failure | null {

@@ -1,9 +1,9 @@
 import type { core } from 'zod'
-import { speedOfSound } from '../air/speedOfSound.ts'
-import { openLengthMm } from '../tubing/openRoute.ts'
+import { setMainSlide } from '../tuning/mainSlide.ts'
 import type { Bench } from './bench.ts'
 import { brokenDesignRule, repeatedId } from './designRules.ts'
 import { type Failure, failure, foundText, pathText } from './failure.ts'
+import { instrumentOf } from './instrumentOf.ts'
 import { notFiniteAt } from './json/numbers.ts'
 import { designSchema, workbookSchema } from './schema.ts'
 import type { Workbook } from './workbook.ts'
@@ -76,10 +76,10 @@ function numberNotFinite(value: unknown): Failure | null {
 function brokenWorkbookRule(workbook: Workbook): Failure | null {
   const ids = repeatedId(workbook.designs, 'designs') ?? repeatedJob(workbook.bench)
   if (ids !== null) return ids
-  const speed = speedOfSound(workbook.air)
   for (const [i, design] of workbook.designs.entries()) {
-    const openMm = openLengthMm(speed, design.instrument.fundamentalHz)
-    const broken = brokenDesignRule(design, `designs[${i}]`, openMm)
+    // The main slide may stand farther in than drawn: the loops in the open route must leave room then, too.
+    const { nominalOpenMm, openMm } = setMainSlide(instrumentOf(workbook, design))
+    const broken = brokenDesignRule(design, `designs[${i}]`, Math.min(nominalOpenMm, openMm))
     if (broken !== null) return broken
   }
   return null

@@ -1,8 +1,7 @@
-import { fingeringName } from '#shared/valves/fingering.ts'
 import type { BenchRecord } from '#shared/workbook/benchRecord.ts'
-import { jobsOf } from '#shared/workbook/commands/benchCommands.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { type Cell, csvTables } from '../csvTables.ts'
+import { readRows } from './readRows.ts'
 
 /** A table: its headings with their units, and its rows. Numbers are unrounded. */
 interface Table {
@@ -89,9 +88,9 @@ function loops({ readings: all }: BenchRecord): Table {
 
 function readings({ readings: all }: BenchRecord, workbook: Workbook): Table {
   const rows = all.flatMap(({ id, residualsCents }, i) =>
-    (jobsOf(workbook, 'readings')[i]?.rows ?? []).map(({ pressed, harmonic, cents, leaveOut }, row) => [
+    readRows(workbook, i).map(({ fingering, harmonic, cents, leaveOut }, row) => [
       id,
-      fingeringName(pressed),
+      fingering,
       harmonic,
       cents,
       residualsCents[row] ?? null,

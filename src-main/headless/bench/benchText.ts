@@ -1,15 +1,14 @@
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
-import { fingeringName } from '#shared/valves/fingering.ts'
 import type {
   BenchPitchChangeRecord,
   BenchReadingsRecord,
   BenchRecord,
   BenchSlideRecord,
 } from '#shared/workbook/benchRecord.ts'
-import { jobsOf } from '#shared/workbook/commands/benchCommands.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { alignedTable, type Column } from '../alignedTable.ts'
 import { shown, shownLine } from '../shown.ts'
+import { readRows } from './readRows.ts'
 
 /** The bench for reading: each job under its name, what speaks against it first. */
 export function benchText({ slides, readings, pitchChanges }: BenchRecord, workbook: Workbook): string {
@@ -100,8 +99,8 @@ function readingsText(record: BenchReadingsRecord, workbook: Workbook, index: nu
     changeMm === null ? '' : plainFigure(changeMm, 1),
     movementMm === null ? '' : plainFigure(movementMm, 1),
   ])
-  const rows = (jobsOf(workbook, 'readings')[index]?.rows ?? []).map((row, i) => [
-    fingeringName(row.pressed),
+  const rows = readRows(workbook, index).map((row, i) => [
+    row.fingering,
     String(row.harmonic),
     signedCents(row.cents),
     residualsCents[i] === undefined ? '' : signedCents(residualsCents[i]),

@@ -58,7 +58,7 @@ export function isNear(lengthMm: number, expectedMm: number): boolean {
 /**
  * How far a loop takes its valve's note from nominal, cents; sharp, positive, when the loop is too short.
  *
- * @example loopErrorCents(3951.6, 373.8, 3) // 143.3
+ * @example loopErrorCents(3951.6, 373.8, 3) // 143.5
  */
 export function loopErrorCents(openLengthMm: number, loopMm: number, semitones: number): number {
   return 100 * semitones - dropOfLoopCents(openLengthMm, loopMm)

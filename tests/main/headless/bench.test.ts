@@ -79,6 +79,18 @@ describe('ferrule bench --json', () => {
   })
 })
 
+describe('ferrule bench of readings typed with their valves in any order', () => {
+  it.each(['', '--csv'])('names them in the order of the design: %s', (form) => {
+    const print = (pressed: readonly string[]): string => {
+      const rows = [...oneOfEach.readings[0].rows, { pressed, harmonic: 4, cents: 30 }]
+      const bench = { ...oneOfEach, readings: [{ ...oneOfEach.readings[0], rows }] }
+      return ferruleHere(['bench', written(benchWorkbook(bench)), ...(form === '' ? [] : [form])]).stdout
+    }
+    expect(print(['3', '1'])).toBe(print(['1', '3']))
+    expect(print(['3', '1'])).toContain('1-3')
+  })
+})
+
 describe('ferrule bench --csv', () => {
   it('prints each table under its headings, unrounded', () => {
     const { stdout } = ferruleHere(['bench', written(benchWorkbook()), '--csv'])

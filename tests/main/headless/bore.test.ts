@@ -188,6 +188,16 @@ describe('ferrule bore of a file without a bore', () => {
     const asked = form === '' ? [plain] : [plain, form]
     expect(ferruleHere(['bore', ...asked])).toEqual({ code: 0, stdout, stderr: '' })
   })
+
+  it('refuses a fingering that no design has, and takes one that some design has', () => {
+    const plain = written('boreless.ferrule', workbookWith('plain-3'))
+    expect(ferruleHere(['bore', plain, '--fingering', '9'])).toEqual({
+      code: 2,
+      stdout: '',
+      stderr: 'ferrule: --fingering: found 9, expected a fingering of design\n',
+    })
+    expect(ferruleHere(['bore', plain, '--fingering', '1-3']).code).toBe(0)
+  })
 })
 
 describe('ferrule bore refuses with code 2, nothing on standard output and the reason on standard error', () => {

@@ -55,6 +55,10 @@ describe('the usual fingering', () => {
     expect(usual([2, 1, 3])).toEqual(['0', '2', '1', '1-2', '2-3', '1-3', '1-2-3'])
   })
 
+  it('is 1-2 before 3 though their drops are no whole semitones', () => {
+    expect(usual([2.2, 1.1, 3.3])).toEqual(['0', '2', '1', '1-2', '2-3', '1-3', '1-2-3'])
+  })
+
   it('is 4 before 1-3 and 2-4 before 1-2-3 on four valves', () => {
     expect(usual([2, 1, 3, 5])).toEqual([
       '0',

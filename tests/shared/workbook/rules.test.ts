@@ -330,6 +330,16 @@ const breaks: readonly Break[] = [
     (f) => f.designs[0].loops.push({ id: 'in', lengthMm: 3600, pressed: [] }),
   ],
   [
+    'designs[0].loops',
+    '3500.0 mm of loops in the open route',
+    'at most 3371 mm of the open length 3745.9 mm',
+    (f) => {
+      f.designs[0].tuning = { kind: 'none' }
+      f.designs[0].openDetuningCents = 100
+      f.designs[0].loops.push({ id: 'in', lengthMm: 3500, pressed: [] })
+    },
+  ],
+  [
     'designs[0].chosen.F',
     '"F"',
     'a midi note number from 0 to 127',
