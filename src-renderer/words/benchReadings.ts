@@ -32,7 +32,9 @@ export const readingsWords = {
   loop: (name: string) => `Loop ${name}`,
   loopCalled: (id: string, name: string) => `${id} (${name})`,
   offset: (harmonic: string, cents: string, error: string, reference: number | null) =>
-    `Harmonic ${harmonic} lies ${cents} ± ${error} cents from harmonic ${reference}.`,
+    reference === null
+      ? `Harmonic ${harmonic} lies ${cents} ± ${error} cents from where the open length has it.`
+      : `Harmonic ${harmonic} lies ${cents} ± ${error} cents from harmonic ${reference}.`,
 
   take: 'Take into the design',
   takeInto: (design: string) => `Take into ${design}`,

@@ -27,9 +27,9 @@ export interface ReadingsFit {
   readonly openLengthMm: Estimate | null
   /** By loop id; a loop that was held, or that the readings do not settle, is left out. */
   readonly loops: Readonly<Record<string, FittedLoop>>
-  /** By harmonic, counted from {@link ReadingsFit.referenceHarmonic}, whose own is taken as given. */
+  /** By harmonic, counted from {@link ReadingsFit.referenceHarmonic}, if any, whose own is taken as given. */
   readonly harmonicOffsetsCents: Readonly<Record<string, Estimate>>
-  readonly referenceHarmonic: number
+  readonly referenceHarmonic: number | null
   /** Reading less fit, in the order of the readings, those left out too. */
   readonly residualsCents: readonly number[]
   readonly fittedCents: readonly number[]

@@ -22,7 +22,7 @@ export function readingRemarks(
     ...apart(fit),
     ...lengths(fit),
     ...unchecked(fit),
-    ...reference(fit),
+    ...reference(job, fit),
   ]
 }
 
@@ -101,8 +101,11 @@ function unchecked({ degreesOfFreedom }: BareFit): readonly Remark[] {
   ]
 }
 
-function reference({ referenceHarmonic }: BareFit): readonly Remark[] {
-  const message = `The open length is as harmonic ${referenceHarmonic} has it; offsets of the others are counted from there.`
+function reference({ openHeld }: ReadingsJob, { referenceHarmonic }: BareFit): readonly Remark[] {
+  if (referenceHarmonic === null) return []
+  const message = openHeld
+    ? `The offset of harmonic ${referenceHarmonic} is taken as given; those of the others are counted from there.`
+    : `The open length is as harmonic ${referenceHarmonic} has it; offsets of the others are counted from there.`
   return [remark('reference', message)]
 }
 

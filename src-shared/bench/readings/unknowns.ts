@@ -28,11 +28,13 @@ export function usedReadings(job: ReadingsJob): readonly Reading[] {
 /**
  * The harmonic from which offsets are counted: length and a shift common to all harmonics cannot be told apart, so
  * one offset is taken as given. Of the harmonics read on the open instrument (or of all, when none is) the one
- * with most readings; of equals, the lowest.
+ * with most readings; of equals, the lowest. `null` where none need be: with the open length known, what is read on
+ * the open instrument tells each offset by itself.
  */
-export function referenceHarmonic(job: ReadingsJob): number {
+export function referenceHarmonic(job: ReadingsJob): number | null {
   const used = usedReadings(job)
   const open = new Set(used.filter(({ pressed }) => pressed.length === 0).map(({ harmonic }) => harmonic))
+  if (job.openHeld && open.size > 0) return null
   const harmonics = [...new Set(used.map(({ harmonic }) => harmonic))].sort((a, b) => a - b)
   const candidates = open.size === 0 ? harmonics : harmonics.filter((harmonic) => open.has(harmonic))
   const count = (harmonic: number) => used.filter((reading) => reading.harmonic === harmonic).length

@@ -219,6 +219,20 @@ describe('What is known beforehand', () => {
     expect(found.loops.L2?.value).toBeCloseTo(240, 6)
   })
 
+  it('leaves no offset as given where the open length is known: each is read by itself', () => {
+    const ways = ['', '3'].flatMap((fingering) => [4, 6].map((harmonic) => [fingering, harmonic] as const))
+    const job = readingsJob({ openMm, loopsMm: [480, 240, 730] }, ways)
+    const readings = job.readings.map((reading) => ({ ...reading, cents: reading.cents + 10 }))
+    const found = fitted({ ...job, readings, openHeld: true })
+    expect(found.loops.L3?.value).toBeCloseTo(730, 6)
+    expect(found.harmonicOffsetsCents).toMatchObject({
+      4: { value: expect.closeTo(10, 6) },
+      6: { value: expect.closeTo(10, 6) },
+    })
+    expect(found.residualsCents.every((cents) => Math.abs(cents) < 1e-6)).toBe(true)
+    expect(found.remarks.map(({ kind }) => kind)).not.toContain('reference')
+  })
+
   it('can be a target: the change is target less found, and as uncertain as what was found', () => {
     const job = readingsJob(bass, twoWays)
     const loops = job.loops.map((loop) => ({ ...loop, targetMm: 500 }))
