@@ -1,6 +1,7 @@
 import type { BenchRecord } from '#shared/workbook/benchRecord.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { type Cell, csvTables } from '../csvTables.ts'
+import { errorsInOrder } from './errorsInOrder.ts'
 import { readRows } from './readRows.ts'
 
 /** A table: its headings with their units, and its rows. Numbers are unrounded. */
@@ -17,7 +18,7 @@ export function benchCsv(record: BenchRecord, workbook: Workbook): string {
     loops(record),
     readings(record, workbook),
     changes(record),
-    errors(record),
+    errors(record, workbook),
   ]
   return csvTables(tables.map(({ headings, rows }) => [headings, ...rows]))
 }
@@ -119,11 +120,11 @@ function changes({ pitchChanges: all }: BenchRecord): Table {
   }
 }
 
-function errors({ pitchChanges: all }: BenchRecord): Table {
+function errors({ pitchChanges: all }: BenchRecord, workbook: Workbook): Table {
   return {
     headings: ['change of pitch', 'fingering', 'error if only the body is changed (cents)'],
-    rows: all.flatMap(({ id, ifOnlyBodyErrorsCents }) =>
-      Object.entries(ifOnlyBodyErrorsCents).map(([fingering, cents]) => [id, fingering, cents]),
+    rows: all.flatMap((change, i) =>
+      errorsInOrder(workbook, i, change).map(([fingering, cents]) => [change.id, fingering, cents]),
     ),
   }
 }

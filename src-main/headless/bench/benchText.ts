@@ -8,6 +8,7 @@ import type {
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { alignedTable, type Column } from '../alignedTable.ts'
 import { shown, shownLine } from '../shown.ts'
+import { errorsInOrder } from './errorsInOrder.ts'
 import { readRows } from './readRows.ts'
 
 /** The bench for reading: each job under its name, what speaks against it first. */
@@ -15,7 +16,7 @@ export function benchText({ slides, readings, pitchChanges }: BenchRecord, workb
   const parts = [
     ...slides.map(slideText),
     ...readings.map((each, i) => readingsText(each, workbook, i)),
-    ...pitchChanges.map(changeText),
+    ...pitchChanges.map((each, i) => changeText(each, workbook, i)),
   ]
   return parts.length === 0 ? 'Nothing on the bench.\n' : parts.join('\n')
 }
@@ -126,8 +127,8 @@ const errorColumns: readonly Column[] = [
   { heading: 'cents if only the body is changed', align: 'right' },
 ]
 
-function changeText(record: BenchPitchChangeRecord): string {
-  const { id, bodyMm, loops, loopsInBody, ifOnlyBodyErrorsCents } = record
+function changeText(record: BenchPitchChangeRecord, workbook: Workbook, index: number): string {
+  const { id, bodyMm, loops, loopsInBody } = record
   const heading = `Change of pitch ${shown(id)}\n`
   if (bodyMm === null) return `${heading}Problem: its design is not in this workbook.\n`
   const row = (part: string, tubeMm: number, remark: string) => [
@@ -142,6 +143,6 @@ function changeText(record: BenchPitchChangeRecord): string {
       row(id, tubeMm, loopsInBody?.includes(id) === true ? 'already in the body’s' : ''),
     ),
   ]
-  const errors = Object.entries(ifOnlyBodyErrorsCents).map(([name, cents]) => [name, signedCents(cents)])
+  const errors = errorsInOrder(workbook, index, record).map(([name, cents]) => [name, signedCents(cents)])
   return [heading, alignedTable(changeColumns, added), alignedTable(errorColumns, errors)].join('')
 }

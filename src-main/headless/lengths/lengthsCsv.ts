@@ -1,10 +1,11 @@
 import type { LengthsRecord } from '#shared/solve/lengthsRecord.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { type Cell, csvTables } from '../csvTables.ts'
+import { inTableOrder } from '../inTableOrder.ts'
 
 /** The lengths as comma-separated values: loops, errors, and what was reached, each under its own headings. */
 export function lengthsCsv(design: Design, record: LengthsRecord): string {
-  return csvTables([loops(design, record), errors(record), reached(record)])
+  return csvTables([loops(design, record), errors(design, record), reached(record)])
 }
 
 function loops({ loops: present }: Design, { lengthsMm, heldByBounds }: LengthsRecord): readonly Cell[][] {
@@ -19,8 +20,8 @@ function loops({ loops: present }: Design, { lengthsMm, heldByBounds }: LengthsR
   ]
 }
 
-function errors({ errorsCents }: LengthsRecord): readonly Cell[][] {
-  return [['fingering', 'error (cents)'], ...Object.entries(errorsCents)]
+function errors(design: Design, { errorsCents }: LengthsRecord): readonly (readonly Cell[])[] {
+  return [['fingering', 'error (cents)'], ...inTableOrder(design, errorsCents)]
 }
 
 function reached(record: LengthsRecord): readonly Cell[][] {

@@ -2,11 +2,16 @@ import { plainFigure, signedCents, signedFigure } from '#shared/quantity/figures
 import type { LengthsRecord } from '#shared/solve/lengthsRecord.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { alignedTable } from '../alignedTable.ts'
+import { inTableOrder } from '../inTableOrder.ts'
 import { shown } from '../shown.ts'
 
 /** The lengths for reading: what was made least, the loops with their change, the errors, the bounds that hold. */
 export function lengthsText(design: Design, record: LengthsRecord): string {
-  return [heading(design, record), `Loops\n${loops(design, record)}`, `Errors\n${errors(record)}`].join('\n')
+  return [
+    heading(design, record),
+    `Loops\n${loops(design, record)}`,
+    `Errors\n${errors(design, record)}`,
+  ].join('\n')
 }
 
 function heading(
@@ -47,12 +52,12 @@ function loops({ loops: present }: Design, { lengthsMm, heldByBounds }: LengthsR
   )
 }
 
-function errors({ errorsCents }: LengthsRecord): string {
+function errors(design: Design, { errorsCents }: LengthsRecord): string {
   return alignedTable(
     [
       { heading: 'fingering', align: 'left' },
       { heading: 'cents', align: 'right' },
     ],
-    Object.entries(errorsCents).map(([fingering, cents]) => [fingering, signedCents(cents)]),
+    inTableOrder(design, errorsCents).map(([fingering, cents]) => [fingering, signedCents(cents)]),
   )
 }

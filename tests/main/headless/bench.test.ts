@@ -91,6 +91,24 @@ describe('ferrule bench of readings typed with their valves in any order', () =>
   })
 })
 
+describe('ferrule bench of a change of pitch', () => {
+  it('lists fingerings as the tables do, valves without a number too', () => {
+    const workbook = benchWorkbook()
+    const [design] = workbook.designs
+    const named = (ids: readonly string[]): readonly string[] => ids.map((id) => (id === '1' ? 'A' : id))
+    const valves = design!.valves.map((valve) => ({ ...valve, id: named([valve.id])[0]! }))
+    const loops = design!.loops.map((loop) => ({ ...loop, pressed: named(loop.pressed) }))
+    const file = written({ ...workbook, designs: [{ ...design!, valves, loops }] })
+    const fingerings = (text: string, heading: RegExp, column: number): readonly string[] => {
+      const lines = text.split('\n')
+      const from = lines.findIndex((line) => heading.test(line)) + 1
+      return lines.slice(from, from + 8).map((line) => line.split(',')[column]!)
+    }
+    const bench = fingerings(ferruleHere(['bench', file, '--csv']).stdout, /if only the body/, 1)
+    expect(bench).toEqual(['0', 'A', '2', '3', 'A-2', 'A-3', '2-3', 'A-2-3'])
+  })
+})
+
 describe('ferrule bench --csv', () => {
   it('prints each table under its headings, unrounded', () => {
     const { stdout } = ferruleHere(['bench', written(benchWorkbook()), '--csv'])
