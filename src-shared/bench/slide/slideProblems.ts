@@ -1,7 +1,7 @@
 import { benchMm } from '../figures.ts'
 import { acrossMm, type Bow } from './bow.ts'
 import { movingBows, outerTubeDiameterMm, returnBows, type SlideJob } from './slide.ts'
-import { tubePerSpacing } from './slideRange.ts'
+import { straightEndMm } from './slideTube.ts'
 
 /** Why a slide cannot be built as it stands, and by how many millimetres what would have to change. */
 export type SlideProblem =
@@ -47,22 +47,44 @@ function lengthProblems(job: SlideJob, endMm: number): readonly SlideProblem[] {
   }
   const shortestLegMm = job.stopGapMm + job.travelMm + job.leastEngagedMm
   const stillOverMm = shorterMm - Math.max(0, job.outerLegMm - shortestLegMm)
-  return stillOverMm > slackMm ? [negative, spacingForLength(job, stillOverMm)] : [negative]
+  return stillOverMm > slackMm ? [negative, spacingForLength(job, shortestLegMm)] : [negative]
 }
 
 /** With the legs as short as travel and engagement let them be, only narrower bows can save the tube. */
-function spacingForLength(job: SlideJob, overPerEndMm: number): SlideProblem {
+function spacingForLength(job: SlideJob, shortestLegMm: number): SlideProblem {
   const bow = movingBows(job)[0]!
-  const nearerByMm = (2 * overPerEndMm) / tubePerSpacing(bow)
-  const roomMm = bow.legSpacingMm - narrowestMm(job, bow)
-  if (nearerByMm <= roomMm + slackMm) {
+  const shortest = { ...job, outerLegMm: Math.min(job.outerLegMm, shortestLegMm) }
+  const endAt = (nearerMm: number): number => endWithBowsNearer(shortest, nearerMm)
+  const roomMm = Math.max(0, bow.legSpacingMm - narrowestMm(job, bow))
+  if (endAt(roomMm) >= -slackMm) {
+    const nearerByMm = leastNearer(endAt, roomMm)
     const message = `With legs just long enough for the travel, the bow is too wide: the legs must be ${benchMm(nearerByMm)} nearer to each other.`
     return { kind: 'legsTooFarApart', nearerByMm, message }
   }
-  const savedPerEndMm = (Math.max(0, roomMm) * tubePerSpacing(bow)) / 2
-  const lengthenByMm = 2 * movingBows(job).length * (overPerEndMm - savedPerEndMm)
+  const lengthenByMm = -2 * movingBows(job).length * endAt(roomMm)
   const message = `The loop is too short for a slide of this bore and travel: with the shortest legs and the narrowest bow it lacks ${benchMm(lengthenByMm)} of tube.`
   return { kind: 'loopTooShort', lengthenByMm, message }
+}
+
+/** The straight end that every moving bow is left with when its legs are `nearerMm` nearer to each other, mm. */
+function endWithBowsNearer(job: SlideJob, nearerMm: number): number {
+  const furtherPairs = (job.furtherPairs ?? []).map((pair) => ({
+    ...pair,
+    legSpacingMm: pair.legSpacingMm - nearerMm,
+  }))
+  const narrower = { ...job, legSpacingMm: job.legSpacingMm - nearerMm, furtherPairs }
+  return straightEndMm(narrower, job.targetMm, job.bendCorrection)
+}
+
+/** How much nearer the legs must be for a straight end of 0, mm; the end grows as they do. */
+function leastNearer(endAt: (nearerMm: number) => number, roomMm: number): number {
+  let [low, high] = [0, roomMm]
+  for (let halvings = 0; halvings < 60; halvings++) {
+    const middle = (low + high) / 2
+    if (endAt(middle) < 0) low = middle
+    else high = middle
+  }
+  return high
 }
 
 /** The least spacing of two legs: their outer tubes touch, or the quarters meet. */

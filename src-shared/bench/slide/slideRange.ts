@@ -32,6 +32,6 @@ export function partTubeTolerancesMm(job: SlideJob, parts: PartTolerances): read
 }
 
 /** Tube that a millimetre of leg spacing adds to a bow: π/2, or one where it goes into the piece across. */
-export function tubePerSpacing(bow: Bow): number {
+function tubePerSpacing(bow: Bow): number {
   return bow.quarterRadiiMm === undefined ? Math.PI / 2 : 1
 }

@@ -35,6 +35,22 @@ describe('A slide that cannot be built', () => {
   })
 
   // 60 mm apart: 171 + 94.248 = 265.248, and legs may lose 9 each; at 235 mm: 15.124 an end, 6.124 over, × 4/π = 7.797
+  it.each([false, true])(
+    'is advised so that it can be built, bends counted acoustically or not: %s',
+    (bendCorrection) => {
+      const tooShort = { bendCorrection, legSpacingMm: 60, outerLegMm: 51 }
+      const [, apart] = problems({ ...tooShort, targetMm: 225 })
+      const nearerByMm = apart?.kind === 'legsTooFarApart' ? apart.nearerByMm : Number.NaN
+      const built = sizeSlide({ ...thirdSlide, ...tooShort, targetMm: 225, legSpacingMm: 60 - nearerByMm })
+      expect(built.kind === 'sized' && built.straightEndMm).toBeCloseTo(0, 6)
+      const [, lacks] = problems({ ...tooShort, targetMm: 100 })
+      const lengthenByMm = lacks?.kind === 'loopTooShort' ? lacks.lengthenByMm : Number.NaN
+      const narrowest = { ...tooShort, legSpacingMm: 19.2, targetMm: 100 + lengthenByMm }
+      const long = sizeSlide({ ...thirdSlide, ...narrowest })
+      expect(long.kind === 'sized' && long.straightEndMm).toBeCloseTo(0, 6)
+    },
+  )
+
   it('with legs that cannot be shortened enough says how much nearer they must be', () => {
     const found = problems({ targetMm: 235, legSpacingMm: 60 })
     expect(found.map(({ kind }) => kind)).toEqual(['negativeStraightEnd', 'legsTooFarApart'])
