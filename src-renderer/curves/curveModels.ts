@@ -1,5 +1,5 @@
 import { noteName, type Spelling } from '#shared/pitch/noteName.ts'
-import { signedCents } from '#shared/quantity/figures.ts'
+import { signedFigure } from '#shared/quantity/figures.ts'
 import type { Candidate } from '#shared/tuning/candidates.ts'
 import { playedCandidate } from '#shared/tuning/notes.ts'
 import type { DerivedDesign } from '../state/derived.ts'
@@ -59,12 +59,7 @@ function fingeredApart(rows: readonly (readonly Cell[])[]): boolean {
 
 /** A cell under its step in semitones from the open route, up positive. */
 function bySemitones(cell: Cell): Cell {
-  return { ...cell, label: signedFigure(-cell.order) }
-}
-
-/** A whole number with its sign, others with two decimals; 0 has none. */
-function signedFigure(value: number): string {
-  return value === 0 ? '0' : signedCents(value, Number.isInteger(value) ? 0 : 2)
+  return { ...cell, label: signedFigure(-cell.order, Number.isInteger(cell.order) ? 0 : 2) }
 }
 
 /** Errors by note over the compass, each note with the fingering that counts for it. */

@@ -1,5 +1,6 @@
 import type { LengthAnswer } from '#shared/solve/lengthAnswer.ts'
 import type { LengthRefusal } from '#shared/solve/lengthRefusal.ts'
+import { loopNamed } from '#shared/valves/loop.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { aimWords } from '../words/lengthsAim.ts'
 import { lengthRefusalWords } from '../words/lengthsVerdict.ts'
@@ -65,8 +66,7 @@ function rowName({ tables: { fingerings } }: DerivedDesign, index: number): stri
 
 /** A loop as it is called on the page. */
 export function loopName({ design }: DerivedDesign, loopId: string): string {
-  const loop = design.loops.find(({ id }) => id === loopId)
-  return loop?.name ?? loop?.id ?? loopId
+  return loopNamed(design.loops, loopId)
 }
 
 /** Numbers in a refusal are unrounded; a tenth is what a sentence needs. A path at its end is for programs. */

@@ -5,6 +5,7 @@ import type { Cut } from '#shared/bench/slide/cuts.ts'
 import { plainNoteName, type Spelling } from '#shared/pitch/noteName.ts'
 import type { Table } from '#shared/table/table.ts'
 import { fingeringName } from '#shared/valves/fingering.ts'
+import { loopNamed } from '#shared/valves/loop.ts'
 import type { BenchReadings } from '#shared/workbook/bench.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import type { ChangeRow } from '../bench/pitch/changeRows.ts'
@@ -61,7 +62,7 @@ export function fitTable(id: string, fit: ReadingsFit, design: Design, unit: Len
     rows: [
       row(headings.openLength, [open?.value, open?.standardError, null, null, null, null]),
       ...Object.entries(fit.loops).map(([loopId, loop]) =>
-        row(design.loops.find((each) => each.id === loopId)?.name ?? loopId, [
+        row(loopNamed(design.loops, loopId), [
           loop.value,
           loop.standardError,
           loop.targetMm,

@@ -1,7 +1,7 @@
 import type { BoreDimension, FittedBore } from '#shared/bore/fitBore.ts'
 import type { Cell, Table } from '#shared/table/table.ts'
 import type { DesignSection } from '#shared/workbook/bore.ts'
-import type { Freedom } from '../bore/fit/freedoms.ts'
+import { type Freedom, valueNow } from '../bore/fit/freedoms.ts'
 import type { TargetRow } from '../bore/fit/targetRows.ts'
 import { sectionName } from '../bore/sectionNames.ts'
 import { boreWords } from '../words/bore.ts'
@@ -53,16 +53,13 @@ export function fitTable(
       { heading: headings.now },
       { heading: headings.fitted },
     ],
-    rows: free.map(({ section, dimension }, i) => {
-      const before = present.find((each) => each.section === section && each.dimension === dimension)
-      return [
-        sectionName(sections, section),
-        boreWords.freeOf[dimension] ?? dimension,
-        unitOf(dimension, unit),
-        inUnit(dimension, before?.presentValue),
-        inUnit(dimension, values[i]),
-      ]
-    }),
+    rows: free.map(({ section, dimension }, i) => [
+      sectionName(sections, section),
+      boreWords.freeOf[dimension] ?? dimension,
+      unitOf(dimension, unit),
+      inUnit(dimension, valueNow(present, { section, dimension })),
+      inUnit(dimension, values[i]),
+    ]),
   }
 }
 

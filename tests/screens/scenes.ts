@@ -27,6 +27,13 @@ async function addDesign(page: Page, system: RegExp): Promise<void> {
   await page.getByRole('button', { name: 'Add design', exact: true }).click()
 }
 
+/** Three historic systems in one workbook. */
+async function threeHistoric(page: Page): Promise<void> {
+  await startFrom(page, /Early order/)
+  await addDesign(page, /Cut-off/)
+  await addDesign(page, /a loop a step/)
+}
+
 export const scenes: readonly Scene[] = [
   { name: 'start', set: async (page) => page.getByRole('heading', { name: 'Ferrule' }).waitFor() },
   {
@@ -127,18 +134,14 @@ export const scenes: readonly Scene[] = [
   {
     name: 'historic',
     set: async (page) => {
-      await startFrom(page, /Early order/)
-      await addDesign(page, /Cut-off/)
-      await addDesign(page, /a loop a step/)
+      await threeHistoric(page)
       await page.getByRole('button', { name: 'by note' }).click()
     },
   },
   {
     name: 'historic-steps',
     set: async (page) => {
-      await startFrom(page, /Early order/)
-      await addDesign(page, /Cut-off/)
-      await addDesign(page, /a loop a step/)
+      await threeHistoric(page)
       await page.getByRole('columnheader', { name: 'semitones' }).waitFor()
     },
   },

@@ -10,6 +10,14 @@ async function plainBore(page: Page): Promise<void> {
   await goTo(page, 'Bore')
 }
 
+/** A starting bore of a high instrument, its impedance and the figures of its peaks in sight. */
+async function highImpedance(page: Page): Promise<void> {
+  await plainBore(page)
+  await page.getByRole('button', { name: /^High instrument/ }).click()
+  await button(page, 'impedance').click()
+  await button(page, 'Table').click()
+}
+
 function button(page: Page, name: string): Locator {
   return page.getByRole('button', { name, exact: true })
 }
@@ -97,10 +105,7 @@ describe('a bore entered by hand', () => {
 
   browserTest('follows a loop, and says where the two models differ', async ({ form }) => {
     const { page, complaints } = await form.open()
-    await plainBore(page)
-    await page.getByRole('button', { name: /^High instrument/ }).click()
-    await button(page, 'impedance').click()
-    await button(page, 'Table').click()
+    await highImpedance(page)
     await expect.poll(async () => (await columns(page)).get('1-2-3')?.[1] ?? 0).toBeGreaterThan(100)
     const before = (await columns(page)).get('1-2-3')?.[1] ?? 0
     await page.getByRole('slider', { name: 'Length of third', exact: true }).press('PageUp')
@@ -119,10 +124,7 @@ describe('a bore entered by hand', () => {
 
   browserTest('ends in a bell mouth that radiates, or in an ideal one for comparison', async ({ form }) => {
     const { page, complaints } = await form.open()
-    await plainBore(page)
-    await page.getByRole('button', { name: /^High instrument/ }).click()
-    await button(page, 'impedance').click()
-    await button(page, 'Table').click()
+    await highImpedance(page)
     // An instrument of a high bore and a low fundamental is told where it is looked at.
     await page
       .locator('#page')

@@ -1,7 +1,7 @@
 import type { BenchPitchChangeRecord } from '#shared/workbook/benchRecord.ts'
-import { jobsOf } from '#shared/workbook/commands/benchCommands.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { inTableOrder } from '../inTableOrder.ts'
+import { jobAt } from './jobAt.ts'
 
 /** Errors of a change of pitch if only the body is changed, in the order of its design's table. */
 export function errorsInOrder(
@@ -9,7 +9,6 @@ export function errorsInOrder(
   place: number,
   { ifOnlyBodyErrorsCents }: BenchPitchChangeRecord,
 ): readonly (readonly [string, number])[] {
-  const job = jobsOf(workbook, 'pitchChanges')[place]
-  const design = workbook.designs.find(({ id }) => id === job?.design)
+  const { design } = jobAt(workbook, 'pitchChanges', place)
   return design === undefined ? [] : inTableOrder(design, ifOnlyBodyErrorsCents)
 }

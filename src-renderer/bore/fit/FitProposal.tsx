@@ -9,7 +9,7 @@ import { boreWords } from '../../words/bore.ts'
 import { boreTitles } from '../../words/tableHeadings.ts'
 import type { FitQuestion } from '../../worker/boreWorker.ts'
 import { sectionName } from '../sectionNames.ts'
-import type { Freedom } from './freedoms.ts'
+import { type Freedom, valueNow } from './freedoms.ts'
 
 interface FitProposalProps {
   readonly designName: string
@@ -56,11 +56,10 @@ export function FitProposal(props: FitProposalProps): ReactNode {
         <tbody>
           {asked.free.map((free, i) => {
             const { section, dimension } = free
-            const before = present.find((each) => each.section === section && each.dimension === dimension)
             return (
               <tr key={`${section} ${dimension}`}>
                 <th scope="row">{named(free)}</th>
-                <td>{figure(dimension, before?.presentValue ?? Number.NaN)}</td>
+                <td>{figure(dimension, valueNow(present, free) ?? Number.NaN)}</td>
                 <td>
                   <b>{figure(dimension, fitted.values[i] ?? Number.NaN)}</b>
                 </td>

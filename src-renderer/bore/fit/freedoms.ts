@@ -32,6 +32,14 @@ export function freedomsOf(sections: readonly BoreSection[]): readonly Freedom[]
   })
 }
 
+/** What a dimension is now, among all that may be free; `undefined` where it is none of them. */
+export function valueNow(
+  all: readonly Freedom[],
+  { section, dimension }: Pick<Freedom, 'section' | 'dimension'>,
+): number | undefined {
+  return all.find((each) => each.section === section && each.dimension === dimension)?.presentValue
+}
+
 /** The body's length, which a maker would change first: the longest plain tube behind the valves, else of all. */
 export function bodyLengthKey(sections: readonly BoreSection[]): string | null {
   const valvesAt = sections.findIndex(({ kind }) => kind === 'valves')
