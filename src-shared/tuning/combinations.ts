@@ -29,12 +29,13 @@ export function combinationTable(
   system: Routing,
   fingerings: readonly NamedFingering[],
 ): readonly Combination[] {
+  const inRoute = system.loops.map(({ id }) => id)
   return fingerings.map(({ name, pressed, semitones, down }) => {
-    const loops: string[] = []
+    let count = 0
     let lengthMm = system.bodyMm
     for (let i = 0; i < system.loops.length; i++) {
       if (!liesInRoute(system.gates[i]!, down)) continue
-      loops.push(system.loops[i]!.id)
+      inRoute[count++] = system.loops[i]!.id
       lengthMm += system.loops[i]!.lengthMm
     }
     const required = requiredLengthMm(openMm, semitones)
@@ -42,7 +43,8 @@ export function combinationTable(
       fingering: name,
       pressed,
       semitones,
-      loops,
+      // A list that grows item by item would hold room for many more.
+      loops: inRoute.slice(0, count),
       lengthMm,
       requiredLengthMm: required,
       errorCents: routeErrorCents(required, lengthMm),

@@ -52,11 +52,21 @@ export function usualFingerings(
   valves: readonly Valve[],
   fingerings: readonly NamedFingering[],
 ): readonly NamedFingering[] {
+  const present = known.get(fingerings)
+  if (present?.valves === valves) return present.usual
   const order = usualOrder(valves)
   const best = new Map<number, NamedFingering>()
   for (const fingering of fingerings) {
     const present = best.get(fingering.semitones)
     if (present === undefined || order(fingering, present) < 0) best.set(fingering.semitones, fingering)
   }
-  return [...best.values()].sort((a, b) => a.semitones - b.semitones)
+  const usual = [...best.values()].sort((a, b) => a.semitones - b.semitones)
+  known.set(fingerings, { valves, usual })
+  return usual
 }
+
+/** Values are never changed, so the same fingerings of the same valves have the same usual ones. */
+const known = new WeakMap<
+  readonly NamedFingering[],
+  { readonly valves: readonly Valve[]; readonly usual: readonly NamedFingering[] }
+>()

@@ -6,7 +6,7 @@ import { type Failure, failure, foundText, pathText } from './failure.ts'
 import { instrumentOf } from './instrumentOf.ts'
 import { notFiniteAt } from './json/numbers.ts'
 import { designSchema, workbookSchema } from './schema.ts'
-import type { Workbook } from './workbook.ts'
+import type { Design, Workbook } from './workbook.ts'
 
 /**
  * Checks a value against every rule of the design file, version 1.
@@ -79,11 +79,17 @@ function brokenWorkbookRule(workbook: Workbook): Failure | null {
   for (const [i, design] of workbook.designs.entries()) {
     // The main slide may stand farther in than drawn: the loops in the open route must leave room then, too.
     const { nominalOpenMm, openMm } = setMainSlide(instrumentOf(workbook, design))
-    const broken = brokenDesignRule(design, `designs[${i}]`, Math.min(nominalOpenMm, openMm))
+    const farthestInMm = Math.min(nominalOpenMm, openMm)
+    if (soundAt.get(design) === farthestInMm) continue
+    const broken = brokenDesignRule(design, `designs[${i}]`, farthestInMm)
     if (broken !== null) return broken
+    soundAt.set(design, farthestInMm)
   }
   return null
 }
+
+/** The open length, mm, at which a design was found to break no rule; it need not be looked at again there. */
+const soundAt = new WeakMap<Design, number>()
 
 /** Jobs of the bench that share a name within their list. */
 function repeatedJob(bench: Bench = {}): Failure | null {

@@ -31,4 +31,16 @@ describe('curves by fingering, one a step', () => {
     expect(series[0]?.notes.slice(6)).toEqual(['0', '1', '2', '1-2'])
     expect(series[1]?.notes.slice(0, 7)).toEqual(['1', '2', '3', '4', '5', '6', '0'])
   })
+
+  it('give each design the error that its table has for the fingering', () => {
+    const workbook = {
+      ...empty,
+      designs: [designFromSystem(empty, systemOf('plain-4')!, { fundamentalHz: 43.654 }, 'four')],
+    }
+    const derived = derive(workbook, workbook.designs[0]!, 0)
+    const { series, cells } = curvesByFingering([derived], 'four', 'usual', 15)
+    const errors = new Map(derived.tables.combinations.map((row) => [row.fingering, row.errorCents]))
+    expect(series[0]?.values).toEqual(derived.tables.usual.map(({ name }) => errors.get(name)))
+    expect(cells[0]?.[0]).toEqual({ kind: 'fingering', designId: 'four', fingering: '0' })
+  })
 })

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Bore } from '#shared/workbook/bore.ts'
 import { openWorkbook } from '#shared/workbook/openWorkbook.ts'
+import { brokenRule } from '#shared/workbook/rules.ts'
 import { loosened, workbookWith } from '../../fixtures/workbooks.ts'
 
 const wholeBore: Bore = {
@@ -447,5 +448,17 @@ describe('a file that breaks a rule', () => {
     expect(openWorkbook(unknown)).toMatchObject({
       failure: { path: 'bench.ours[1]', found: '-Infinity', expected: 'a number that can be held' },
     })
+  })
+
+  it('is refused for a design found sound before, where another pitch leaves its loops no room', () => {
+    const inOpen = { id: 'in', lengthMm: 3500, pressed: [] }
+    const workbook = workbookWith('plain-4', { loops: [inOpen], tuning: { kind: 'open', harmonic: 4 } })
+    const sharper = { ...workbook, reference: { ...workbook.reference, a4Hz: 450 } }
+    expect(brokenRule(workbook)).toBeNull()
+    expect(brokenRule(sharper)).toMatchObject({
+      path: 'designs[0].loops',
+      found: expect.stringContaining('3500.0 mm'),
+    })
+    expect(brokenRule(workbook)).toBeNull()
   })
 })
