@@ -3,9 +3,10 @@ import { signedFigure } from '#shared/quantity/figures.ts'
 import type { Candidate } from '#shared/tuning/candidates.ts'
 import { playedCandidate } from '#shared/tuning/notes.ts'
 import type { DerivedDesign } from '../state/derived.ts'
+import { keptFor } from '../state/keptFor.ts'
 import type { Selection } from '../state/viewStore.ts'
 import { curvesWords as words } from '../words/curves.ts'
-import type { Category, ChartModel } from './chartModel.ts'
+import type { ChartModel } from './chartModel.ts'
 
 /** A chart and the table under it: the same data, with what each cell selects. */
 export interface CurvesModel extends ChartModel {
@@ -27,6 +28,21 @@ interface Cell {
   readonly selection: Selection
 }
 
+/** A design's cells, in its order and by key. */
+interface Row {
+  readonly cells: readonly Cell[]
+  readonly byKey: ReadonlyMap<string, Cell>
+}
+
+function rowOf(cells: readonly Cell[]): Row {
+  return { cells, byKey: new Map(cells.map((cell) => [cell.key, cell])) }
+}
+
+// Of several designs the hand changes one: the rows of the others are there already.
+const usualRow = keptFor((derived: DerivedDesign) => rowOf(usualCells(derived)))
+const rowBySemitones = keptFor((derived: DerivedDesign) => rowOf(usualCells(derived).map(bySemitones)))
+const everyRow = keptFor((derived: DerivedDesign) => rowOf(allCells(derived)))
+
 /** Errors by fingering: the usual one for each nominal drop, or every fingering of every design. */
 export function curvesByFingering(
   designs: readonly DerivedDesign[],
@@ -34,9 +50,9 @@ export function curvesByFingering(
   which: 'usual' | 'all',
   bandCents: number,
 ): CurvesModel {
-  const cells = designs.map(which === 'usual' ? usualCells : allCells)
-  const isMixed = which === 'usual' && fingeredApart(cells)
-  const rows = isMixed ? cells.map((row) => row.map(bySemitones)) : cells
+  const usual = designs.map(usualRow)
+  const isMixed = which === 'usual' && fingeredApart(usual)
+  const rows = which === 'all' ? designs.map(everyRow) : isMixed ? designs.map(rowBySemitones) : usual
   const model = assembled(designs, rows, selectedId, bandCents)
   const steps = isMixed ? words.columns.semitones : words.columns.step
   return {
@@ -47,14 +63,16 @@ export function curvesByFingering(
 }
 
 /** Whether designs have other fingerings for a step, or other steps for a fingering: neither stands for the other. */
-function fingeredApart(rows: readonly (readonly Cell[])[]): boolean {
-  const pairs = new Set(rows.flat().map(({ key, label }) => `${key} ${label}`))
-  const [keys, labels] = [new Set<string>(), new Set<string>()]
-  for (const { key, label } of rows.flat()) {
-    keys.add(key)
-    labels.add(label)
+function fingeredApart(rows: readonly Row[]): boolean {
+  const [labels, keys] = [new Map<string, string>(), new Map<string, string>()]
+  for (const { cells } of rows) {
+    for (const { key, label } of cells) {
+      if ((labels.get(key) ?? label) !== label || (keys.get(label) ?? key) !== key) return true
+      labels.set(key, label)
+      keys.set(label, key)
+    }
   }
-  return pairs.size > keys.size || pairs.size > labels.size
+  return false
 }
 
 /** A cell under its step in semitones from the open route, up positive. */
@@ -69,7 +87,7 @@ export function curvesByNote(
   spelling: Spelling,
   bandCents: number,
 ): CurvesModel {
-  const rows = designs.map((derived) => noteCells(derived, spelling))
+  const rows = designs.map((derived) => rowOf(noteCells(derived, spelling)))
   return {
     ...assembled(designs, rows, selectedId, bandCents),
     title: words.titles.note,
@@ -78,12 +96,11 @@ export function curvesByNote(
 }
 
 function usualCells({ design, tables }: DerivedDesign): readonly Cell[] {
-  const errors = new Map(tables.combinations.map((row) => [row.fingering, row.errorCents]))
   return tables.usual.map(({ name, semitones }) => ({
     key: String(semitones),
     order: semitones,
     label: name,
-    cents: errors.get(name) ?? 0,
+    cents: tables.combinations.find(({ fingering }) => fingering === name)?.errorCents ?? 0,
     note: name,
     selection: { kind: 'fingering', designId: design.id, fingering: name },
   }))
@@ -134,18 +151,17 @@ const mostCategories = 256
 /** Lines the designs' cells up on common categories; the selected design's labels win. */
 function assembled(
   designs: readonly DerivedDesign[],
-  rows: readonly (readonly Cell[])[],
+  rows: readonly Row[],
   selectedId: string | null,
   bandCents: number,
 ): Omit<CurvesModel, 'title' | 'heading'> {
-  const categories = new Map<string, Category & { readonly order: number }>()
+  const categories = new Map<string, Cell>()
   const first = designs.findIndex(({ design }) => design.id === selectedId)
   const inOrder = first < 0 ? rows : [rows[first]!, ...rows.toSpliced(first, 1)]
-  for (const { key, label, order } of inOrder.flat()) {
-    if (!categories.has(key)) categories.set(key, { key, label, order })
+  for (const { cells } of inOrder) {
+    for (const cell of cells) if (!categories.has(cell.key)) categories.set(cell.key, cell)
   }
   const sorted = [...categories.values()].slice(0, mostCategories).sort((a, b) => a.order - b.order)
-  const byKey = rows.map((cells) => new Map(cells.map((cell) => [cell.key, cell])))
   return {
     bandCents,
     leftOut: categories.size - sorted.length,
@@ -154,10 +170,10 @@ function assembled(
       id: design.id,
       name: design.name,
       series,
-      values: sorted.map(({ key }) => byKey[i]!.get(key)?.cents ?? null),
-      notes: sorted.map(({ key }) => byKey[i]!.get(key)?.note ?? null),
+      values: sorted.map(({ key }) => rows[i]!.byKey.get(key)?.cents ?? null),
+      notes: sorted.map(({ key }) => rows[i]!.byKey.get(key)?.note ?? null),
     })),
-    cells: byKey.map((cells) => sorted.map(({ key }) => cells.get(key)?.selection ?? null)),
+    cells: rows.map(({ byKey }) => sorted.map(({ key }) => byKey.get(key)?.selection ?? null)),
   }
 }
 

@@ -148,6 +148,7 @@ function drawInFront(
   // The lines' dashes would otherwise break the markers' outlines.
   ctx.setLineDash([])
   ctx.lineWidth = 2 * devicePixelRatio
+  const across = model.categories.map((_, i) => plot.valToPos(i, 'x', true))
   for (const [order, { series, values }] of model.series.entries()) {
     const marker = markerOf(
       series,
@@ -157,8 +158,8 @@ function drawInFront(
     for (let i = 0; i < values.length; i++) {
       const value = values[i]
       if (value === null || value === undefined) continue
-      const [x, y] = [plot.valToPos(i, 'x', true), plot.valToPos(value, 'y', true)]
-      ctx.drawImage(marker, Math.round(x - half), Math.round(y - half))
+      const y = plot.valToPos(value, 'y', true)
+      ctx.drawImage(marker, Math.round(across[i]! - half), Math.round(y - half))
     }
   }
   drawSelected(plot, model, selected, inks)
