@@ -1,6 +1,7 @@
 import { type DragEvent, type ReactNode, Suspense, useEffect, useState } from 'react'
 import { KeepingNotices } from './keeping/KeepingNotices.tsx'
 import { arriving } from './look/arriving.ts'
+import { useFocusKept } from './look/useFocusKept.ts'
 import { useThemeOnPage } from './look/useTheme.ts'
 import { isTableFile, takeTableFile } from './loopsIn/loopsText.ts'
 import { StartPage } from './start/StartPage.tsx'
@@ -19,6 +20,7 @@ const dialogs = arriving(() =>
 /** The window: start page, or strip, line-up, pages and tubing. */
 export function App(): ReactNode {
   useThemeOnPage()
+  useFocusKept()
   useEffect(() => {
     const waiting = requestIdleCallback(() => void Promise.all([workbench.load(), dialogs.load()]), {
       timeout: 500,

@@ -4,7 +4,6 @@ import {
   memo,
   type ReactNode,
   useCallback,
-  useEffect,
   useRef,
   useState,
 } from 'react'
@@ -21,7 +20,6 @@ import { Actions } from '../fields/Actions.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
 import { Mark } from '../help/Mark.tsx'
-import { focusIsLost } from '../look/focusIsLost.ts'
 import { SeriesMark } from '../look/SeriesMark.tsx'
 import { type DerivedDesign, useDerived, useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
@@ -40,19 +38,6 @@ export function LineUp(): ReactNode {
   const drag = useCallback((designId: string) => {
     dragged.current = designId
   }, [])
-  const list = useRef<HTMLOListElement>(null)
-  const removedAt = useRef<number>(null)
-  const remove = useCallback((designId: string, index: number) => {
-    removedAt.current = index
-    run(removeDesign(designId))
-  }, [])
-  const count = all.length
-  useEffect(() => {
-    if (removedAt.current === null || count === 0) return
-    const at = Math.min(removedAt.current, count - 1)
-    removedAt.current = null
-    if (focusIsLost()) list.current?.querySelectorAll<HTMLElement>('.cardName')[at]?.focus()
-  }, [count])
   const dropOn = useCallback((index: number) => {
     const designs = useWorkbook.getState().workbook?.designs ?? []
     const from = designs.findIndex(({ id }) => id === dragged.current)
@@ -63,7 +48,7 @@ export function LineUp(): ReactNode {
     <aside className="left" aria-label={words.title}>
       <h2 className="withMark">{words.title}</h2>
       <Mark id="rms" />
-      <ol className="lineUp" ref={list}>
+      <ol className="lineUp">
         {all.map((derived, index) => (
           <DesignCard
             key={derived.design.id}
@@ -73,7 +58,6 @@ export function LineUp(): ReactNode {
             on={derived.design.id === selected?.design.id}
             onDrag={drag}
             onDrop={dropOn}
-            onRemove={remove}
           />
         ))}
       </ol>
@@ -92,23 +76,15 @@ interface DesignCardProps {
   readonly on: boolean
   readonly onDrag: (designId: string) => void
   readonly onDrop: (index: number) => void
-  readonly onRemove: (designId: string, index: number) => void
 }
 
 const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
-  const { derived, index, last, on, onDrag, onDrop, onRemove } = props
+  const { derived, index, last, on, onDrag, onDrop } = props
   const { design, tables, series } = derived
   const hidden = useView((state) => state.hidden.has(design.id))
   const unit = useSettings((settings) => settings.unit)
   const [renaming, setRenaming] = useState(false)
   const startRenaming = useCallback(() => setRenaming(true), [])
-  const removeThis = useCallback(() => onRemove(design.id, index), [onRemove, design.id, index])
-  const nameButton = useRef<HTMLButtonElement>(null)
-  const wasRenaming = useRef(false)
-  useEffect(() => {
-    if (wasRenaming.current && !renaming && focusIsLost()) nameButton.current?.focus()
-    wasRenaming.current = renaming
-  }, [renaming])
   const { byFingering, tubeMm } = tables.summary
   const keys = (event: KeyboardEvent): void => {
     const by = event.altKey ? { ArrowUp: -1, ArrowDown: 1 }[event.key] : undefined
@@ -116,7 +92,7 @@ const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
       event.preventDefault()
       run(moveDesign(design.id, by))
     } else if (event.key === 'F2') setRenaming(true)
-    else if (event.key === 'Delete') removeThis()
+    else if (event.key === 'Delete') run(removeDesign(design.id))
   }
   const drag = {
     draggable: !renaming,
@@ -148,7 +124,6 @@ const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
             first={index === 0}
             last={index === last}
             onRename={startRenaming}
-            onRemove={removeThis}
           />
         </span>
       </div>
@@ -166,7 +141,6 @@ const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
           type="button"
           className="cardName"
           title={design.name}
-          ref={nameButton}
           aria-current={on}
           onClick={() => selectDesign(design.id)}
           onDoubleClick={() => setRenaming(true)}
@@ -193,12 +167,11 @@ interface CardActionsProps {
   readonly first: boolean
   readonly last: boolean
   readonly onRename: () => void
-  readonly onRemove: () => void
 }
 
 /** Drawn anew only when the design's name or place changes. */
 const CardActions = memo(function CardActions(props: CardActionsProps): ReactNode {
-  const { designId, name, first, last, onRename, onRemove } = props
+  const { designId, name, first, last, onRename } = props
   return (
     <Actions
       label={words.moreFor(name)}
@@ -207,7 +180,7 @@ const CardActions = memo(function CardActions(props: CardActionsProps): ReactNod
         { text: words.duplicate, act: () => duplicate(designId) },
         { text: words.moveUp, keys: 'Alt+↑', off: first, act: () => run(moveDesign(designId, -1)) },
         { text: words.moveDown, keys: 'Alt+↓', off: last, act: () => run(moveDesign(designId, 1)) },
-        { text: words.remove, keys: 'Del', act: onRemove },
+        { text: words.remove, keys: 'Del', act: () => run(removeDesign(designId)) },
       ]}
     />
   )

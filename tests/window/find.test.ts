@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { browserTest } from '../desktop/harness/browserForm.ts'
-import { openExample } from './steps.ts'
+import { focused, openExample } from './steps.ts'
 
 /** Looks for something with the keyboard alone and goes to what comes first. */
 async function find(page: Page, typed: string): Promise<void> {
@@ -18,16 +18,6 @@ async function find(page: Page, typed: string): Promise<void> {
 async function close(page: Page): Promise<void> {
   await page.keyboard.press('Escape')
   await page.getByRole('dialog').waitFor({ state: 'detached' })
-}
-
-/** What has the focus, by its label. */
-function focused(page: Page): Promise<string> {
-  return page.evaluate(() => {
-    const at = document.activeElement
-    if (at === null || at === document.body) return ''
-    const label = at instanceof HTMLInputElement ? at.labels?.[0]?.textContent : null
-    return at.getAttribute('aria-label') ?? label ?? at.textContent ?? ''
-  })
 }
 
 const chosenTab = (page: Page) => page.getByRole('tab', { selected: true }).textContent()

@@ -34,6 +34,16 @@ export async function fill(page: Page, values: Readonly<Record<string, string>>)
   for (const [name, text] of Object.entries(values)) await type(page, name, text)
 }
 
+/** What has the focus, by its label. */
+export function focused(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const at = document.activeElement
+    if (at === null || at === document.body) return ''
+    const label = at instanceof HTMLInputElement ? at.labels?.[0]?.textContent : null
+    return at.getAttribute('aria-label') ?? label ?? at.textContent ?? ''
+  })
+}
+
 /** Pastes readings into the table of the job that is shown. */
 export async function pasteReadings(page: Page, text: string): Promise<void> {
   await page.getByText('Paste from a spreadsheet').click()

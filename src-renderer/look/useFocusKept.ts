@@ -1,0 +1,80 @@
+import { useEffect } from 'react'
+import { focusIsLost } from './focusIsLost.ts'
+
+const focusables =
+  'button:not(:disabled), a[href], input:not(:disabled), select:not(:disabled), textarea:not(:disabled), [tabindex]:not([tabindex="-1"])'
+
+/** An element of the window with its place within its parent, which outlasts both it and its parent's other children. */
+interface Place {
+  readonly parent: Element
+  readonly index: number
+}
+
+/**
+ * Keeps the focus near where it was when what had it is taken away, as with a row that is deleted: it goes to what
+ * stands in its place now, or else beside it. What lies over the window
+ * (dialogs, menus) returns the focus by itself; only when that has gone too is it brought back here.
+ */
+export function useFocusKept(): void {
+  useEffect(() => {
+    const root = document.getElementById('root')
+    if (root === null) return
+    let last: Element | null = null
+    let places: readonly Place[] = []
+    const remember = (): void => {
+      const { activeElement } = document
+      if (activeElement === null || activeElement === root || !root.contains(activeElement)) return
+      last = activeElement
+      places = placesUpTo(root, activeElement)
+    }
+    const look = (): void => {
+      if (!focusIsLost() || last === null || last.isConnected) return
+      last = null
+      nearest(places)?.focus({ preventScroll: true })
+    }
+    // A closing dialog or menu gives the focus back a frame later.
+    const observer = new MutationObserver(() => {
+      if (last === null || last.isConnected) return
+      requestAnimationFrame(() => requestAnimationFrame(look))
+    })
+    document.addEventListener('focusin', remember)
+    observer.observe(root, { childList: true, subtree: true })
+    return () => {
+      document.removeEventListener('focusin', remember)
+      observer.disconnect()
+    }
+  }, [])
+}
+
+function placesUpTo(root: Element, element: Element): readonly Place[] {
+  const places: Place[] = []
+  let child = element
+  while (child !== root && child.parentElement !== null) {
+    const parent = child.parentElement
+    places.push({ parent, index: [...parent.children].indexOf(child) })
+    child = parent
+  }
+  return places
+}
+
+/**
+ * What can have the focus nearest to the innermost place that is still there: what follows it first, then what is before
+ * it; of a row like the one that went, its counterpart there.
+ */
+function nearest(places: readonly Place[]): HTMLElement | null {
+  for (const [depth, { parent, index }] of places.entries()) {
+    if (!parent.isConnected) continue
+    const children = [...parent.children]
+    const within = places.slice(0, depth).map((place) => place.index)
+    for (const child of [...children.slice(index), ...children.slice(0, index).reverse()]) {
+      const counterpart = within.reduceRight<Element | undefined>((at, i) => at?.children[i], child)
+      const found = [counterpart, child, ...child.querySelectorAll(focusables)].find(takesFocus)
+      if (found !== undefined) return found
+    }
+  }
+  return null
+}
+
+function takesFocus(element: Element | undefined): element is HTMLElement {
+  return element instanceof HTMLElement && element.matches(focusables) && element.checkVisibility()
+}

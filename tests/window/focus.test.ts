@@ -1,0 +1,46 @@
+import { describe, expect } from 'vitest'
+import { browserTest } from '../desktop/harness/browserForm.ts'
+import { choose, focused, goTo, openExample, startFrom } from './steps.ts'
+
+describe('the focus, when what had it is taken away', () => {
+  browserTest('goes to the valve in its place, and to the one before the last', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    await choose(page, 'More for valve 2', 'Delete with its loops')
+    await expect.poll(() => focused(page)).toBe('More for valve 3')
+    await choose(page, 'More for valve 3', 'Delete with its loops')
+    await expect.poll(() => focused(page)).toBe('More for valve 1')
+  })
+
+  browserTest('goes to the next loop, and after the last to what follows the list', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, two valves')
+    await page.getByRole('button', { name: /^first/ }).click()
+    await page.getByRole('button', { name: 'Delete loop' }).click()
+    await expect.poll(() => focused(page)).toContain('second')
+    await page.getByRole('button', { name: /^second/ }).click()
+    await page.getByRole('button', { name: 'Delete loop' }).click()
+    await expect.poll(() => focused(page)).toBe('Explain “nominal drop”')
+  })
+
+  browserTest('goes into the bore that was chosen to start from', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    await goTo(page, 'Bore')
+    const start = page.locator('.startingBore').first()
+    await start.focus()
+    await start.press('Enter')
+    await start.waitFor({ state: 'detached' })
+    await expect.poll(() => page.evaluate(() => document.activeElement?.closest('main') !== null)).toBe(true)
+  })
+
+  browserTest('stays where undo takes the row away that has it', async ({ form }) => {
+    const { page } = await form.open()
+    await openExample(page, 'Bass in F, four ways')
+    await page.getByRole('button', { name: 'Add a loop' }).click()
+    await page.getByRole('button', { name: /^loop/ }).focus()
+    await page.keyboard.press('Control+z')
+    await page.getByRole('button', { name: /^loop/ }).waitFor({ state: 'detached' })
+    await expect.poll(() => focused(page)).toContain('fourth')
+  })
+})
