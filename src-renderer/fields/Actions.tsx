@@ -10,7 +10,7 @@ interface ActionsProps {
 
 export interface Action {
   readonly text: string
-  readonly keys?: string
+  readonly keys?: string | undefined
   readonly off?: boolean
   readonly act: () => void
 }

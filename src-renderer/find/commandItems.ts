@@ -1,9 +1,8 @@
 import type { MenuCommand } from '#shared/bridge/bridge.ts'
-import { shortcuts, shortcutText } from '#shared/bridge/shortcuts.ts'
 import type { BenchList } from '#shared/workbook/bench.ts'
 import { useBench } from '../bench/benchStore.ts'
 import { startNewJob } from '../bench/newJobActions.ts'
-import { onMac } from '../bridge/keyCommands.ts'
+import { keysOf } from '../bridge/keysOf.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { openHelp } from '../help/helpStore.ts'
 import { stopListening } from '../listen/listenActions.ts'
@@ -19,13 +18,11 @@ import type { Item } from './item.ts'
 type CommandName = keyof typeof words.commands
 
 function command(name: CommandName, act: () => void, keys?: string): Item {
-  const item = { kind: 'command', name: words.commands[name], act } as const
-  return keys === undefined ? item : { ...item, keys }
+  return { kind: 'command', name: words.commands[name], act, keys }
 }
 
 function menuItem(name: MenuCommand & CommandName): Item {
-  const [first] = shortcuts[name] ?? []
-  return command(name, commands[name], first === undefined ? undefined : shortcutText(first, onMac))
+  return command(name, commands[name], keysOf(name))
 }
 
 const always: readonly Item[] = [

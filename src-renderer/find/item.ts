@@ -8,6 +8,6 @@ export interface Item extends Findable {
   readonly kind: ItemKind
   /** Further said of it, beside its name. */
   readonly detail?: string
-  readonly keys?: string
+  readonly keys?: string | undefined
   readonly act: () => void
 }

@@ -1,9 +1,10 @@
 import { type ReactNode, useState } from 'react'
+import type { MenuCommand } from '#shared/bridge/bridge.ts'
 import { renameWorkbook } from '#shared/workbook/commands/workbookCommands.ts'
 import { bridge } from '../bridge/bridge.ts'
-import { onMac } from '../bridge/keyCommands.ts'
+import { keysOf } from '../bridge/keysOf.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
-import { Actions } from '../fields/Actions.tsx'
+import { type Action, Actions } from '../fields/Actions.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
 import { useDirty, useFile } from '../state/fileActions.ts'
@@ -30,7 +31,9 @@ export function Header(): ReactNode {
   )
 }
 
-const mainKey = onMac ? '⌘' : 'Ctrl+'
+function item(name: MenuCommand, text: string): Action {
+  return { text, keys: keysOf(name), act: commands[name] }
+}
 
 /** The file commands, where no menu bar has them. */
 function FileMenu(): ReactNode {
@@ -39,15 +42,15 @@ function FileMenu(): ReactNode {
       label={words.file}
       text={words.fileShown}
       items={[
-        { text: words.newWorkbook, act: commands.new },
-        { text: words.open, keys: `${mainKey}O`, act: commands.open },
-        { text: words.startPage, act: commands.startPage },
-        { text: words.save, keys: `${mainKey}S`, act: commands.save },
-        { text: words.saveAs, keys: `${mainKey}Shift+S`, act: commands.saveAs },
-        { text: reportWords.open, act: commands.report },
-        { text: words.find, keys: `${mainKey}K`, act: commands.palette },
-        { text: words.settings, act: commands.settings },
-        { text: words.help, keys: 'F1', act: commands.help },
+        item('new', words.newWorkbook),
+        item('open', words.open),
+        item('startPage', words.startPage),
+        item('save', words.save),
+        item('saveAs', words.saveAs),
+        item('report', reportWords.open),
+        item('palette', words.find),
+        item('settings', words.settings),
+        item('help', words.help),
       ]}
     />
   )
@@ -95,7 +98,7 @@ function HistoryButtons(): ReactNode {
       <button
         type="button"
         className="quiet"
-        title={`${mainKey}K`}
+        title={keysOf('palette')}
         onClick={() => useDialog.setState({ open: 'find' })}
       >
         {words.find}
@@ -104,7 +107,7 @@ function HistoryButtons(): ReactNode {
         type="button"
         className="quiet"
         disabled={undoName === null}
-        title={words.withKeys(words.undo(undoName), `${mainKey}Z`)}
+        title={words.withKeys(words.undo(undoName), keysOf('undo'))}
         aria-label={words.undo(undoName)}
         onClick={undo}
       >
@@ -115,7 +118,7 @@ function HistoryButtons(): ReactNode {
         type="button"
         className="quiet"
         disabled={redoName === null}
-        title={words.withKeys(words.redo(redoName), `${mainKey}Shift+Z`)}
+        title={words.withKeys(words.redo(redoName), keysOf('redo'))}
         aria-label={words.redo(redoName)}
         onClick={redo}
       >

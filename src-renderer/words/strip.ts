@@ -17,7 +17,8 @@ export const stripWords = {
     `${file ?? 'No file yet'}${dirty ? ', not saved' : ''}. Click to rename.`,
   nameless: 'Without a name',
   notSaved: 'not saved',
-  withKeys: (command: string, keys: string) => `${command} (${keys})`,
+  withKeys: (command: string, keys: string | undefined) =>
+    keys === undefined ? command : `${command} (${keys})`,
   step: (name: string) => ` “${name}”`,
   undo: (step: string | null) => (step === null ? 'Undo' : `Undo “${step}”`),
   redo: (step: string | null) => (step === null ? 'Redo' : `Redo “${step}”`),

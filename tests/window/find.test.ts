@@ -82,6 +82,29 @@ describe('finding, by the keyboard alone', () => {
     expect(complaints).toEqual([])
   })
 
+  browserTest(
+    'shows the keys that are heard, and none that the browser keeps for itself',
+    async ({ form }) => {
+      const { page } = await form.open()
+      await openExample(page, 'Bass in F, four ways')
+      await page.getByRole('button', { name: 'File', exact: true }).click()
+      const keysInMenu = (command: string) =>
+        page.getByRole('menuitem', { name: command }).locator('kbd').allTextContents()
+      expect(await keysInMenu('Save as…')).toEqual(['Ctrl+Shift+S'])
+      expect(await keysInMenu('New workbook…')).toEqual([])
+      await page.keyboard.press('Escape')
+      await page.keyboard.press('Control+k')
+      await page.keyboard.type('new workbook')
+      const first = page.locator('.found').first()
+      await expect.poll(() => first.textContent()).toContain('New workbook')
+      expect(await first.textContent()).not.toContain('Ctrl')
+      await page.getByRole('combobox', { name: /^Field, design/ }).fill('open')
+      await expect
+        .poll(() => page.locator('.found').allTextContents())
+        .toContainEqual(expect.stringContaining('Ctrl+O'))
+    },
+  )
+
   browserTest('hears what is typed right after its key', async ({ form }) => {
     const { page } = await form.open()
     await openExample(page, 'Bass in F, four ways')
