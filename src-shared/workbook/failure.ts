@@ -35,14 +35,19 @@ export function pathText(path: readonly PropertyKey[]): string {
 /**
  * A value as a person reads it in a message: short, and saying what kind of thing it is.
  *
- * @example foundText([1, 2]) // 'a list of 2'
+ * @example foundText([5, 1]) // '[5, 1]'
+ * @example foundText(Array(400).fill(0)) // 'a list of 400'
  */
 export function foundText(value: unknown): string {
   if (value === undefined) return 'nothing'
   if (typeof value === 'string') return quoted(value)
-  if (Array.isArray(value)) return `a list of ${value.length}`
+  if (Array.isArray(value)) return isPair(value) ? `[${value.join(', ')}]` : `a list of ${value.length}`
   if (value !== null && typeof value === 'object') return 'an object'
   return String(value)
+}
+
+function isPair(value: readonly unknown[]): boolean {
+  return value.length === 2 && value.every((part) => typeof part === 'number')
 }
 
 /** Marks that turn the writing round or break the line are spelt out, or they would do so to the message. */

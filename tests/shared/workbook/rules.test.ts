@@ -221,7 +221,7 @@ const breaks: readonly Break[] = [
   ],
   [
     'designs[0].instrument.harmonics',
-    'a list of 2',
+    '[12, 2]',
     'the first harmonic not above the last',
     (f) => (f.designs[0].instrument.harmonics = [12, 2]),
   ],
