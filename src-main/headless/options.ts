@@ -19,7 +19,10 @@ export function readOptions(args: readonly string[], kinds: OptionKinds): Result
   const flags = new Set<string>()
   const values = new Map<string, string>()
   for (const token of tokens) {
-    if (token.kind === 'positional') files.push(token.value)
+    if (token.kind === 'positional') {
+      if (token.value === '') return refused('found an empty file name, expected a design file')
+      files.push(token.value)
+    }
     if (token.kind !== 'option') continue
     const { name, rawName, value } = token
     const kind = Object.hasOwn(kinds, name) ? kinds[name] : undefined

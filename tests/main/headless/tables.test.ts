@@ -245,6 +245,7 @@ describe('ferrule refuses with code 2, nothing on standard output and the reason
     [['tables', bass, '-j'], 'found option -j, expected --show, --json, --csv'],
     [['tables', bass, '--constructor'], 'found option --constructor, expected --show, --json, --csv'],
     [['tables', bass, '--json', '--csv'], 'found both --json and --csv, expected one of them'],
+    [['tables', ''], 'found an empty file name, expected a design file'],
     [['tables', bass, '--json', '--json'], 'found option --json twice, expected once'],
     [['tables', bass, '--json=yes'], '--json: found yes, expected no value'],
     [['tables', bass, '--show'], '--show: found nothing, expected a value'],
