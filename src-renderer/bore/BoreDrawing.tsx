@@ -11,6 +11,7 @@ import { useSettings } from '../state/settings.ts'
 import { presentDesign, run } from '../state/workbookStore.ts'
 import { boreWords } from '../words/bore.ts'
 import { boreTitles } from '../words/tableHeadings.ts'
+import { BoreOutline } from './BoreOutline.tsx'
 import { BoreScaleBar, scaleBarEntry } from './BoreScaleBar.tsx'
 import { useBoreView } from './boreStore.ts'
 import { type DrawnBore, drawnBore, type MovableJoint, movableJoints } from './drawingScale.ts'
@@ -48,7 +49,7 @@ export const BoreDrawing = memo(function BoreDrawing(props: BoreDrawingProps): R
               aria-label={boreWords.drawingLabel(sections.length, length)}
             >
               <SectionAreas sections={sections} drawn={drawn} />
-              <Outline drawn={drawn} width={width} hasCup={sections[0]?.kind === 'cup'} />
+              <BoreOutline drawn={drawn} width={width} hasCup={sections[0]?.kind === 'cup'} />
             </svg>
             {movableJoints(sections, drawn).map((joint) => (
               <Joint key={joint.index} designId={designId} sections={sections} drawn={drawn} joint={joint} />
@@ -99,47 +100,6 @@ function SectionAreas({ sections, drawn }: DrawnProps): ReactNode {
       </rect>
     )
   })
-}
-
-interface OutlineProps {
-  readonly drawn: DrawnBore
-  readonly width: number
-  readonly hasCup: boolean
-}
-
-function Outline({ drawn, width, hasCup }: OutlineProps): ReactNode {
-  const { axisPx, upper, lower, valvesPx, valvesHalfPx, jointsPx } = drawn
-  const first = jointsPx[0] ?? 0
-  return (
-    <g>
-      <path className="centre" d={`M0 ${axisPx}H${width}`} />
-      <path className="wall" d={upper} />
-      <path className="wall" d={lower} />
-      {hasCup ? (
-        <path
-          className="wall"
-          d={`M${first} ${axisPx - 3}L${first - 9} ${axisPx - 8}V${axisPx + 8}L${first} ${axisPx + 3}`}
-        />
-      ) : null}
-      {valvesPx === null ? null : (
-        <>
-          <path
-            className="valvesPlace"
-            d={`M${valvesPx} 18V${axisPx - valvesHalfPx - 2}M${valvesPx} ${axisPx + valvesHalfPx + 2}v8`}
-          />
-          <text x={valvesPx} y={13} textAnchor="middle">
-            {boreWords.valves}
-          </text>
-        </>
-      )}
-      <text className="soft" x={2} y={13}>
-        {boreWords.lips}
-      </text>
-      <text className="soft" x={width - 2} y={13} textAnchor="end">
-        {boreWords.bell}
-      </text>
-    </g>
-  )
 }
 
 interface JointProps extends DrawnProps {

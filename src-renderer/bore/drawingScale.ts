@@ -38,12 +38,20 @@ const belowPx = 30
 const mostStretchedPx = 220
 const stretches = [20, 15, 10, 8, 6, 5, 4, 3, 2]
 
-/** The drawing of a bore over a width, to scale or with diameters stretched as far as there is room. */
-export function drawnBore(sections: readonly BoreSection[], widthPx: number, stretched: boolean): DrawnBore {
+/**
+ * The drawing of a bore over a width, to scale or with diameters stretched as far as there is room: the widest no more
+ * than `mostPx`.
+ */
+export function drawnBore(
+  sections: readonly BoreSection[],
+  widthPx: number,
+  stretched: boolean,
+  mostPx = mostStretchedPx,
+): DrawnBore {
   const { points, jointsMm, valvesAtMm } = boreOutline(sections)
   const pxPerMm = (widthPx - 2 * besidePx) / Math.max(jointsMm.at(-1) ?? 1, 1)
   const widestPx = points.reduce((most, [, diameter]) => Math.max(most, diameter), 1) * pxPerMm
-  const stretch = stretched ? (stretches.find((times) => widestPx * times <= mostStretchedPx) ?? 1) : 1
+  const stretch = stretched ? (stretches.find((times) => widestPx * times <= mostPx) ?? 1) : 1
   const halfPx = Math.max((widestPx * stretch) / 2, 12)
   const axisPx = abovePx + halfPx
   const x = (mm: number): number => besidePx + mm * pxPerMm

@@ -40,13 +40,17 @@ export const highestMode = 16
 const points = 1600
 const mostListed = 256
 
-interface Asked {
+/** A bore and what is asked about it. */
+export interface Asked {
   readonly body: BoreBody
   readonly question: BoreQuestion
 }
 
-const describe = (worker: Remote<BoreWork>, { body, question }: Asked): Promise<BoreResult<BoreAnswer>> =>
-  askWithBody(worker, body, async () => worker.describe(question))
+/** Asks the worker about a bore with its loops. */
+export const describe = (
+  worker: Remote<BoreWork>,
+  { body, question }: Asked,
+): Promise<BoreResult<BoreAnswer>> => askWithBody(worker, body, async () => worker.describe(question))
 
 /** Keeps everything about a design's bore up to date; the newest edit wins. `again` asks once more. */
 export function useBore(derived: DerivedDesign, again: number): BoreOnShow | null {
@@ -104,8 +108,8 @@ function useSame(names: readonly string[]): readonly string[] {
 const numbers = new WeakMap<readonly BoreSection[], number>()
 let latestNumber = 0
 
-/** Values are immutable, so the same list of sections is the same bore. */
-function keyOf({ sections, conditions }: BoreInput): string {
+/** Stands for a bore: values are immutable, so the same list of sections is the same bore. */
+export function keyOf({ sections, conditions }: Pick<BoreInput, 'sections' | 'conditions'>): string {
   const number = numbers.get(sections) ?? ++latestNumber
   numbers.set(sections, number)
   return `${number} ${JSON.stringify(conditions)}`

@@ -13,6 +13,9 @@ interface PaperTableProps {
 /** A table on paper: figures rounded to what a bench can hold, the headings again on every page. */
 export function PaperTable({ table, unitColumn, unsigned = [] }: PaperTableProps): ReactNode {
   const { columns, rows, title } = table
+  const hasWords = columns.map((_, i) => i > 0 && isOfWords(rows, i))
+  const classOf = (i: number, ...more: readonly (string | undefined)[]): string | undefined =>
+    [hasWords[i] ? 'ofWords' : undefined, ...more].filter((name) => name !== undefined).join(' ') || undefined
   const shown = (row: readonly Cell[], column: Column, cell: Cell): string => {
     const unit = unitColumn === undefined ? column.unit : String(row[unitColumn] ?? '')
     return shownCell(cell, unit, !unsigned.includes(String(row[0])))
@@ -24,7 +27,7 @@ export function PaperTable({ table, unitColumn, unsigned = [] }: PaperTableProps
         <tr>
           {columns.map((column, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: two designs may have one name
-            <th scope="col" key={i} className={longOrNot(headingText(column))}>
+            <th scope="col" key={i} className={classOf(i, longOrNot(headingText(column)))}>
               {headingText(column)}
             </th>
           ))}
@@ -42,7 +45,7 @@ export function PaperTable({ table, unitColumn, unsigned = [] }: PaperTableProps
                 </th>
               ) : (
                 // biome-ignore lint/suspicious/noArrayIndexKey: as above
-                <td key={i} className={cellClass(cell)}>
+                <td key={i} className={classOf(i, longOrNot(typeof cell === 'string' ? cell : ''))}>
                   {shown(row, columns[i]!, cell)}
                 </td>
               ),
@@ -59,9 +62,10 @@ function longOrNot(text: string): string | undefined {
   return text.length > 24 ? 'long' : undefined
 }
 
-function cellClass(cell: Cell): string | undefined {
-  if (typeof cell === 'number') return undefined
-  return longOrNot(cell ?? '') === undefined ? 'words' : 'words long'
+/** A column of words alone, which is read from the left. */
+function isOfWords(rows: readonly (readonly Cell[])[], column: number): boolean {
+  const cells = rows.map((row) => row[column] ?? null)
+  return cells.some((cell) => cell !== null) && !cells.some((cell) => typeof cell === 'number')
 }
 
 /** Decimals by unit; other numbers without a unit are counts. */

@@ -14,6 +14,8 @@ import { chartTable, combinationsTable } from '../tables/curvesTables.ts'
 import { reportWords as words } from '../words/report.ts'
 import { comparisonFigures } from '../words/tableHeadings.ts'
 import { BenchPart } from './BenchPart.tsx'
+import { BorePart } from './BorePart.tsx'
+import type { BoreFindings } from './boreFindings.ts'
 import { DesignPart, ReportHead } from './DesignPart.tsx'
 import { FingeringSheet } from './FingeringSheet.tsx'
 import { PaperTable } from './PaperTable.tsx'
@@ -24,10 +26,11 @@ interface ReportProps {
   readonly workbook: Workbook
   readonly all: readonly DerivedDesign[]
   readonly parts: ReadonlySet<ReportPart>
+  readonly bores: ReadonlyMap<string, BoreFindings>
 }
 
 /** The report of a workbook on paper: the parts that were chosen, each on pages of its own. */
-export function Report({ workbook, all, parts }: ReportProps): ReactNode {
+export function Report({ workbook, all, parts, bores }: ReportProps): ReactNode {
   const { unit, spelling } = useSettings()
   const comparison =
     parts.has('comparison') && all.length > 0 ? (
@@ -65,9 +68,29 @@ export function Report({ workbook, all, parts }: ReportProps): ReactNode {
             <FingeringSheet key={derived.design.id} derived={derived} workbook={workbook.name} />
           ))
         : null}
+      {parts.has('bore') ? <BoreParts workbook={workbook} all={all} bores={bores} /> : null}
       {parts.has('bench') ? <BenchPart workbook={workbook} /> : null}
     </div>
   )
+}
+
+/** The bore of every design that has one, each on pages of its own. */
+function BoreParts({ workbook, all, bores }: Omit<ReportProps, 'parts'>): ReactNode {
+  const seen = new Map<string, string>()
+  return all.map((derived) => {
+    const { id, name, bore } = derived.design
+    const findings = bores.get(id)
+    if (bore === undefined || findings === undefined) return null
+    const shape = JSON.stringify([bore, findings.kind === 'reckoned' ? findings.open : null])
+    const sameAs = seen.get(shape) ?? null
+    if (sameAs === null) seen.set(shape, name)
+    const props = { workbook, derived, bore, findings, sameAs }
+    return (
+      <Part key={id}>
+        <BorePart {...props} widthPx={chartPx} />
+      </Part>
+    )
+  })
 }
 
 /** A part that runs over as many pages as it needs. */

@@ -1,4 +1,5 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
+import type { Workbook } from '#shared/workbook/workbook.ts'
 import { useBench } from '../bench/benchStore.ts'
 import { printInstead } from '../bench/sheet/paper.ts'
 import { bridge } from '../bridge/bridge.ts'
@@ -10,8 +11,9 @@ import { useDerived } from '../state/derived.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
 import { reportWords as words } from '../words/report.ts'
 import { jobCount } from './BenchPart.tsx'
+import { boreFindings } from './boreFindings.ts'
 import { Report } from './Report.tsx'
-import { reportParts, tickPart, useReport } from './reportStore.ts'
+import { type ReportPart, reportParts, tickPart, useReport } from './reportStore.ts'
 
 /** What of the workbook comes out on paper. */
 export function ReportDialog(): ReactNode {
@@ -19,12 +21,15 @@ export function ReportDialog(): ReactNode {
   const all = useDerived()
   const parts = useReport((state) => state.parts)
   const paper = useBench((state) => state.paper)
+  const [reckoning, setReckoning] = useState(false)
   if (workbook === null) return null
-  const jobs = jobCount(workbook)
-  const chosen = new Set([...parts].filter((part) => part !== 'bench' || jobs > 0))
+  const empty = emptyParts(workbook)
+  const chosen = new Set([...parts].filter((part) => !empty.has(part)))
   const print = async (to: 'printer' | 'pdf'): Promise<void> => {
+    setReckoning(true)
+    const bores = chosen.has('bore') ? await boreFindings(workbook, all) : new Map()
     closeDialog()
-    await printInstead(<Report workbook={workbook} all={all} parts={chosen} />, {
+    await printInstead(<Report workbook={workbook} all={all} parts={chosen} bores={bores} />, {
       to,
       name: words.fileName(workbook.name),
       landscape: false,
@@ -37,17 +42,17 @@ export function ReportDialog(): ReactNode {
       <fieldset className="reportParts">
         <legend className="unseen">{words.parts}</legend>
         {reportParts.map((part) => {
-          const isEmpty = part === 'bench' && jobs === 0
+          const whyEmpty = empty.get(part)
           return (
             <label key={part} className="tick">
               <input
                 type="checkbox"
-                checked={parts.has(part) && !isEmpty}
-                disabled={isEmpty}
+                checked={parts.has(part) && whyEmpty === undefined}
+                disabled={whyEmpty !== undefined}
                 onChange={(event) => tickPart(part, event.target.checked)}
               />
               {words[part]}
-              {isEmpty ? <span className="soft"> ({words.nothingOnBench})</span> : null}
+              {whyEmpty === undefined ? null : <span className="soft"> ({whyEmpty})</span>}
             </label>
           )
         })}
@@ -67,13 +72,13 @@ export function ReportDialog(): ReactNode {
         <button
           type="button"
           className="main"
-          disabled={chosen.size === 0}
+          disabled={chosen.size === 0 || reckoning}
           onClick={() => void print('printer')}
         >
-          {words.print}
+          {reckoning ? words.reckoning : words.print}
         </button>
         {bridge.form === 'desktop' ? (
-          <button type="button" disabled={chosen.size === 0} onClick={() => void print('pdf')}>
+          <button type="button" disabled={chosen.size === 0 || reckoning} onClick={() => void print('pdf')}>
             {words.pdf}
           </button>
         ) : null}
@@ -83,4 +88,12 @@ export function ReportDialog(): ReactNode {
       </div>
     </Dialog>
   )
+}
+
+/** Parts of which the workbook has nothing, and why. */
+function emptyParts(workbook: Workbook): ReadonlyMap<ReportPart, string> {
+  const why = new Map<ReportPart, string>()
+  if (jobCount(workbook) === 0) why.set('bench', words.nothingOnBench)
+  if (!workbook.designs.some(({ bore }) => bore !== undefined)) why.set('bore', words.noBore)
+  return why
 }

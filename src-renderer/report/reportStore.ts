@@ -1,7 +1,15 @@
 import { create } from 'zustand'
 
 /** Parts of the report, in the order in which they are offered. */
-export const reportParts = ['designs', 'comparison', 'curves', 'combinations', 'chart', 'bench'] as const
+export const reportParts = [
+  'designs',
+  'comparison',
+  'curves',
+  'combinations',
+  'chart',
+  'bore',
+  'bench',
+] as const
 export type ReportPart = (typeof reportParts)[number]
 
 /** The parts that are ticked, kept while the program runs. */

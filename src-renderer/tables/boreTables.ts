@@ -7,11 +7,15 @@ import { boreWords } from '../words/bore.ts'
 import { boreHeadings as headings, boreTitles as titles } from '../words/tableHeadings.ts'
 import { centsColumn, type LengthUnit, lengthCell, lengthCellOrNone, lengthColumn } from './lengthCell.ts'
 
-/** What both models say of every fingering against its target, and by how much they differ: a row a fingering. */
+/**
+ * What both models say of every fingering against its target, and by how much they differ unless there is no room for
+ * it: a row a fingering.
+ */
 export function modelsTable(
   design: string,
   all: readonly FingeringModes[],
   [firstMode, lastMode]: readonly [number, number],
+  withDifferences = true,
 ): Table {
   const numbers = Array.from({ length: lastMode - firstMode + 1 }, (_, i) => firstMode + i)
   return {
@@ -21,7 +25,7 @@ export function modelsTable(
       centsColumn(headings.lengthModel),
       ...numbers.flatMap((mode) => [
         centsColumn(headings.boreOfMode(mode)),
-        centsColumn(headings.differenceOfMode(mode)),
+        ...(withDifferences ? [centsColumn(headings.differenceOfMode(mode))] : []),
       ]),
     ],
     rows: all.map(({ fingering, modes }) => [
@@ -29,7 +33,8 @@ export function modelsTable(
       modes.find((each) => each.errorCents !== null)?.lengthModelErrorCents ?? null,
       ...numbers.flatMap((number) => {
         const mode = modes.find((each) => each.mode === number)
-        return [mode?.errorCents ?? null, mode?.differenceCents ?? null]
+        const difference = withDifferences ? [mode?.differenceCents ?? null] : []
+        return [mode?.errorCents ?? null, ...difference]
       }),
     ]),
   }
@@ -90,6 +95,29 @@ export function fundamentalTable(
     nominalFundamentalHz,
     mode.equivalentFundamentalCents,
   ])
+}
+
+/** Everything about the modes of one fingering, a row a mode. */
+export function fingeringModesTable(title: string, { modes }: FingeringModes): Table {
+  return {
+    title,
+    columns: [
+      { heading: headings.mode },
+      hertzColumn(headings.frequency),
+      hertzColumn(headings.width),
+      { heading: headings.height, unit: boreWords.impedanceUnit },
+      hertzColumn(headings.equivalentFundamental),
+      centsColumn(headings.againstBest),
+    ],
+    rows: modes.map((mode) => [
+      mode.mode,
+      mode.hz,
+      mode.widthHz,
+      mode.heightPaSPerM3 / 1e6,
+      mode.equivalentFundamentalHz,
+      mode.equivalentFundamentalCents,
+    ]),
+  }
 }
 
 /** Group lengths, and what one more millimetre of tube at the valves does. */

@@ -5,7 +5,7 @@ import type { BoreProgress, BoreWork } from './boreWorker.ts'
 import { workDesk } from './workDesk.ts'
 
 /** Kinds of work, the most urgent first. */
-const boreKinds = { picture: 0, sum: 1, fit: 2 } as const
+const boreKinds = { picture: 0, sum: 1, fit: 2, report: 3 } as const
 
 /** How far the bore's worker has come with what it is at; `null` where it cannot say. */
 export const useBoreProgress = create<{ readonly progress: BoreProgress['boreProgress'] | null }>()(() => ({
@@ -24,6 +24,9 @@ const desk = workDesk<BoreWork, keyof typeof boreKinds>(boreKinds, start)
 
 /** Asks the bore's worker. */
 export const useBoreWork = desk.useWork
+
+/** Asks it once, from outside a component. */
+export const askBoreWork = desk.ask
 
 /** Asks about a bore by its key, and gives the worker the bore when it has not got it. */
 export async function askWithBody<Answer>(

@@ -18,6 +18,12 @@ export interface WorkDesk<Api, Kind extends string> {
     question: Question | null,
     work: (worker: Remote<Api>, question: Question) => Promise<Answer>,
   ) => Worked<Question, Answer> | null
+  /** Has the worker answer a question once; `null` when a newer one of its kind came before it. */
+  readonly ask: <Question extends object, Answer>(
+    kind: Kind,
+    question: Question,
+    work: (worker: Remote<Api>, question: Question) => Promise<Answer>,
+  ) => Promise<Worked<Question, Answer> | null>
   /** Gives up what is being worked on: it fails with this message. What waits is begun in a new worker. */
   readonly giveUp: (message: string) => void
 }
@@ -41,7 +47,14 @@ export function workDesk<Api, Kind extends string>(
       work(started.remote).then(resolve, reject)
     })
 
+  const ask: WorkDesk<Api, Kind>['ask'] = (kind, question, work) =>
+    asWorked(
+      question,
+      desk.ask(kinds[kind], () => begin((remote) => work(remote, question))),
+    )
+
   return {
+    ask,
     useWork: <Question extends object, Answer>(
       kind: Kind,
       question: Question | null,
@@ -51,10 +64,7 @@ export function workDesk<Api, Kind extends string>(
       useEffect(() => {
         if (question === null) return
         let wanted = true
-        void asWorked(
-          question,
-          desk.ask(kinds[kind], () => begin((remote) => work(remote, question))),
-        ).then((next) => {
+        void ask(kind, question, work).then((next) => {
           if (wanted && next !== null) setWorked(next)
         })
         return () => {

@@ -1,5 +1,8 @@
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
+import { prepareBody } from '#shared/bore/body.ts'
+import { describeFingerings } from '#shared/bore/fingeringModes.ts'
+import { boreInput } from '#shared/workbook/boreInput.ts'
 import { examples } from '#shared/workbook/examples/examples.ts'
 import { derive } from '../../src-renderer/state/derived.ts'
 import { comparisonTable } from '../../src-renderer/tables/comparisonTables.ts'
@@ -274,9 +277,9 @@ describe('The report', () => {
     await report(page)
     expect(await beyondSheet(page)).toBeLessThan(1)
     const pages = await page.locator('.kept > article').count()
-    // designs, comparison, curves; a table of combinations and a chart a design; the change of pitch
-    expect(pages).toBe(3 + 4 + 4 + 1)
-    await report(page, 'fingering charts', 'combination tables', 'error curves', 'bench')
+    // designs, comparison, curves; a table of combinations, a chart and a bore a design; the change of pitch
+    expect(pages).toBe(3 + 4 + 4 + 4 + 1)
+    await report(page, 'fingering charts', 'combination tables', 'error curves', 'bores', 'bench')
     await expect.poll(() => page.locator('.kept > article').count()).toBe(2)
     expect(complaints).toEqual([])
   })
@@ -295,6 +298,9 @@ describe('The report', () => {
       'Combinations of',
       'cents, sharp above the line',
       'Change of pitch: ',
+      'Sections of the bore of',
+      'Resonances of the open route of',
+      'Its bore is that of Plain, four valves',
       `1 / ${pageCount(whole)}`,
     ])
       expect(words).toContain(expected)
@@ -302,6 +308,28 @@ describe('The report', () => {
     expect(words).toMatch(/1-3 5 first; third [\d.]+ [\d.]+ [\d.]+ \+30\.3/)
     await report(page, 'fingering charts', 'combination tables', 'error curves', 'bench')
     expect(pdfWords(await paperAsPdf(page, 'Letter'))).not.toContain('Fingering chart of')
+  })
+
+  pdfWordsTest('has the resonances of a bore as the calculation gives them', async ({ form }) => {
+    const { page } = await form.open()
+    await openExample(page, 'Bass in F, four ways')
+    await keepPrints(page)
+    const others = ['designs', 'fingering charts', 'combination tables', 'error curves', 'comparison']
+    await report(page, ...others)
+    const input = boreInput(bass, bass.designs[0]!)!
+    const body = prepareBody(input.sections, input.conditions, { highestMode: 16 })
+    const modes = body.ok ? describeFingerings(body.value, input.open, [input.open]) : body
+    if (!modes.ok) throw new Error('the example has a bore that is refused')
+    const words = pdfWords(await paperAsPdf(page, 'A4'))
+    for (const { mode, hz } of modes.value[0]!.modes) expect(words).toContain(` ${mode} ${hz.toFixed(2)} `)
+  })
+
+  browserTest('offers no bores where no design has one', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    await choose(page, 'File', 'Report…')
+    await expect.poll(() => page.getByRole('checkbox', { name: 'bores' }).isDisabled()).toBe(true)
+    await expect.poll(() => page.getByRole('dialog').textContent()).toContain('no design has a bore')
   })
 
   browserTest(
