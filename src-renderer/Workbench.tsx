@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type ReactNode, Suspense, useLayoutEffect, useRef } from 'react'
+import { type KeyboardEvent, type ReactNode, Suspense, useEffect, useLayoutEffect, useRef } from 'react'
 import { InsteadOfSheet } from './bench/sheet/InsteadOfSheet.tsx'
 import { useDialog } from './dialogs/dialogStore.ts'
 import { LineUp } from './lineUp/LineUp.tsx'
@@ -40,6 +40,15 @@ function Pages(): ReactNode {
     const tab = list.current?.querySelector<HTMLElement>('[aria-selected=true]')
     if (focusIsLost()) tab?.focus({ preventScroll: true })
   }, [])
+  // Another way to a page than its tab leaves the focus on no tab but the chosen one.
+  useEffect(() => {
+    const frame = requestAnimationFrame(() => {
+      const tabs = [...(list.current?.querySelectorAll<HTMLElement>('[role=tab]') ?? [])]
+      if (tabs.some((tab) => tab === document.activeElement))
+        tabs[pages.findIndex(({ id }) => id === chosen)]?.focus({ preventScroll: true })
+    })
+    return () => cancelAnimationFrame(frame)
+  }, [chosen])
   const at = Math.max(
     0,
     pages.findIndex(({ id }) => id === chosen),

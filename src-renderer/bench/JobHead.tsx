@@ -5,7 +5,7 @@ import { freshJobName } from '#shared/workbook/newJobs.ts'
 import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
 import { benchWords } from '../words/bench.ts'
-import { deleteJob, showJob, startJob, useJobs } from './benchStore.ts'
+import { deleteJob, showRenamed, startJob, useJobs } from './benchStore.ts'
 
 interface JobHeadProps {
   readonly list: BenchList
@@ -19,7 +19,7 @@ export function JobHead({ list, name, notes, children }: JobHeadProps): ReactNod
   const jobs = useJobs(list)
   const rename = (next: string): string | null => {
     const refused = tryRun(renameJob(list, name, next))
-    if (refused === null) showJob(list, next)
+    if (refused === null) showRenamed(list, name, next)
     return refused
   }
   const duplicate = (): void => {

@@ -2,6 +2,7 @@ import { useMemo } from 'react'
 import { create } from 'zustand'
 import type { BenchList, BenchLists } from '#shared/workbook/bench.ts'
 import { addJob, jobsOf, removeJob } from '#shared/workbook/commands/benchCommands.ts'
+import type { Design } from '#shared/workbook/workbook.ts'
 import { forgetWithWorkbook } from '../state/perWorkbook.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
 
@@ -13,8 +14,18 @@ export interface BenchView {
   /** Names of the selected jobs; the first of the list when there is none of that name. */
   readonly names: Readonly<Record<BenchList, string | null>>
   readonly paper: 'A4' | 'Letter'
+  /** The change of pitch that was taken last, with the design before it and after it. */
+  readonly taken: TakenChange | null
   /** How notes are typed in a table of readings. */
   readonly notes: 'sounding' | 'written'
+}
+
+/** A change of pitch that was taken into its design. */
+export interface TakenChange {
+  readonly fromA4Hz: number
+  readonly toA4Hz: number
+  readonly before: Design
+  readonly after: Design
 }
 
 const noNames = { slides: null, readings: null, pitchChanges: null }
@@ -23,10 +34,28 @@ export const useBench = create<BenchView>()(() => ({
   part: 'slides',
   names: noNames,
   paper: 'A4',
+  taken: null,
   notes: 'sounding',
 }))
 
-forgetWithWorkbook(() => useBench.setState({ names: noNames }))
+/** The names by which renamed jobs were first shown, by list and present name. */
+const firstNames = new Map<string, string>()
+
+forgetWithWorkbook(() => {
+  useBench.setState({ names: noNames, taken: null })
+  firstNames.clear()
+})
+
+/** Stands for a job on the page, whatever it is called meanwhile: a page is not built anew under a hand that types. */
+export function keyOfJob(list: BenchList, name: string): string {
+  return firstNames.get(`${list} ${name}`) ?? name
+}
+
+/** Goes on showing a job under its new name. */
+export function showRenamed(list: BenchList, name: string, next: string): void {
+  firstNames.set(`${list} ${next}`, keyOfJob(list, name))
+  showJob(list, next)
+}
 
 /** Shows a part of the bench, and a job of it. */
 export function showJob(list: BenchList, name: string): void {

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, type RefObject, useRef } from 'react'
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components'
 
 interface ActionsProps {
@@ -15,11 +15,12 @@ export interface Action {
   readonly act: () => void
 }
 
-/** A button that drops a list of actions. */
+/** A button that drops a list of actions. One begins when the list has closed and the button has the focus again. */
 export function Actions({ label, text, items }: ActionsProps): ReactNode {
+  const button = useRef<HTMLButtonElement>(null)
   return (
     <MenuTrigger>
-      <Button className="quiet" aria-label={label}>
+      <Button className="quiet" aria-label={label} ref={button}>
         {text ?? '⋯'}
       </Button>
       <Popover className="menuFrame" placement="bottom start">
@@ -30,7 +31,7 @@ export function Actions({ label, text, items }: ActionsProps): ReactNode {
               className="menuItem"
               isDisabled={off ?? false}
               textValue={itemText}
-              onAction={act}
+              onAction={() => onceFocused(button, act)}
             >
               <span>{itemText}</span>
               {keys === undefined ? null : <kbd>{keys}</kbd>}
@@ -40,4 +41,18 @@ export function Actions({ label, text, items }: ActionsProps): ReactNode {
       </Popover>
     </MenuTrigger>
   )
+}
+
+/** A list that is closing gives the focus back in a frame or two; no longer than this is waited for it, ms. */
+const longestClosingMs = 400
+
+/** Does something once the button has the focus, so that what it opens keeps the focus, and can give it back. */
+function onceFocused(button: RefObject<HTMLButtonElement | null>, act: () => void): void {
+  const begun = performance.now()
+  const look = (): void => {
+    const isBack = document.activeElement === button.current
+    if (isBack || performance.now() - begun > longestClosingMs) act()
+    else requestAnimationFrame(look)
+  }
+  requestAnimationFrame(look)
 }

@@ -59,7 +59,7 @@ export function TextField(props: TextFieldProps): ReactNode {
             const { value, steps } = before.current
             if (props.value !== value && !dropStepsAfter(steps)) props.take(value)
           }
-          if (event.key === 'Enter' || event.key === 'Escape') event.currentTarget.blur()
+          if (event.key === 'Enter' || (event.key === 'Escape' && props.onDone !== undefined)) done()
         }}
       />
       {message === null ? null : (

@@ -10,6 +10,13 @@ interface Place {
   readonly index: number
 }
 
+/** An element that has had the focus, and the dialog it stands in. */
+interface Held {
+  readonly element: HTMLElement
+  readonly dialog: Element | null
+  readonly places: readonly Place[]
+}
+
 /**
  * Keeps the focus near where it was when what had it is taken away, as with a row that is deleted: it goes to what
  * stands in its place now, or else beside it. What lies over the window
@@ -19,22 +26,26 @@ export function useFocusKept(): void {
   useEffect(() => {
     const root = document.getElementById('root')
     if (root === null) return
-    let last: Element | null = null
-    let places: readonly Place[] = []
+    let last: Held | null = null
+    // What had the focus before the dialog that is open.
+    let beneath: Held | null = null
     const remember = (): void => {
       const { activeElement } = document
-      if (activeElement === null || activeElement === root || !root.contains(activeElement)) return
-      last = activeElement
-      places = placesUpTo(root, activeElement)
+      if (!(activeElement instanceof HTMLElement) || !root.contains(activeElement)) return
+      const dialog = activeElement.closest('dialog')
+      if (dialog !== null && last?.dialog === null) beneath = last
+      last = { element: activeElement, dialog, places: placesUpTo(root, activeElement) }
     }
     const look = (): void => {
-      if (!focusIsLost() || last === null || last.isConnected) return
+      if (!focusIsLost() || last === null || last.element.isConnected) return
+      const held = last.dialog === null || last.dialog.isConnected ? last : (beneath ?? last)
       last = null
-      nearest(places)?.focus({ preventScroll: true })
+      const found = held.element.isConnected ? held.element : nearest(held.places)
+      found?.focus({ preventScroll: true })
     }
     // A closing dialog or menu gives the focus back a frame later.
     const observer = new MutationObserver(() => {
-      if (last === null || last.isConnected) return
+      if (last === null || last.element.isConnected) return
       requestAnimationFrame(() => requestAnimationFrame(look))
     })
     document.addEventListener('focusin', remember)
