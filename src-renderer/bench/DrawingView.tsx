@@ -2,11 +2,13 @@ import { type ReactNode, useMemo } from 'react'
 import type { Drawing, Shape } from '#shared/bench/drawing/drawing.ts'
 import { fittedDrawing } from '#shared/bench/drawing/fitted.ts'
 import { arcPath } from '#shared/bench/drawing/svg.ts'
+import { plainFigure } from '#shared/quantity/figures.ts'
+import { unitMm } from '#shared/quantity/units.ts'
 import { roundDown } from '../look/roundScale.ts'
 import { ScaleBar } from '../look/ScaleBar.tsx'
 import { useWidth } from '../look/useWidth.ts'
 import { PictureOut } from '../picture/PictureOut.tsx'
-import { benchWords } from '../words/bench.ts'
+import { useSettings } from '../state/settings.ts'
 
 interface DrawingViewProps {
   /** Makes the drawing with words of a height in its own millimetres. */
@@ -107,13 +109,17 @@ function ShapeOf({ shape }: { readonly shape: Shape }): ReactNode {
 
 const widestBarPx = 140
 const longestBarMm = 200
+/** The shortest bar, in the unit shown. */
+const leastOfUnit = 0.1
 
 /** A bar of a round length at the drawing's scale. */
 function DrawingScale({ pxPerMm }: { readonly pxPerMm: number }): ReactNode {
-  const mm = Math.min(longestBarMm, roundDown(Math.max(widestBarPx / pxPerMm, 1)))
+  const unit = useSettings((settings) => settings.unit)
+  const inUnit = unitMm(unit)
+  const mm = inUnit * roundDown(Math.max(Math.min(longestBarMm, widestBarPx / pxPerMm) / inUnit, leastOfUnit))
   return (
     <ScaleBar lengthPx={mm * pxPerMm} place="drawingScale">
-      {benchWords.barLength(mm)}
+      {`${plainFigure(mm / inUnit, mm < inUnit ? 1 : 0)} ${unit}`}
     </ScaleBar>
   )
 }

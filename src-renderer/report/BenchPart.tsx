@@ -10,6 +10,7 @@ import { ReadingsSheet } from '../bench/sheet/ReadingsSheet.tsx'
 import { InReport } from '../bench/sheet/Sheet.tsx'
 import { SlideSheet } from '../bench/sheet/SlideSheet.tsx'
 import { useSlide } from '../bench/slide/useSlide.ts'
+import { benchWords } from '../words/bench.ts'
 
 /** Number of jobs on the bench of a workbook. */
 export function jobCount(workbook: Workbook): number {
@@ -43,7 +44,8 @@ interface SlideJobProps {
 
 function SlideJob({ workbook, slide }: SlideJobProps): ReactNode {
   const { placed, sized } = useSlide(workbook, slide)
-  if (placed.kind === 'unplaced') return <NoSheet name={slide.id} messages={[placed.message]} />
+  if (placed.kind === 'unplaced')
+    return <NoSheet name={slide.id} messages={[benchWords.gone[placed.field]]} />
   if (sized?.kind !== 'sized')
     return <NoSheet name={slide.id} messages={sized?.findings.map(({ message }) => message) ?? []} />
   const { design, loop } = placed
@@ -57,7 +59,8 @@ interface ReadingsJobProps {
 
 function ReadingsJob({ workbook, readings }: ReadingsJobProps): ReactNode {
   const { placed, fit } = useFit(workbook, readings)
-  if (placed.kind === 'unplaced') return <NoSheet name={readings.id} messages={[placed.message]} />
+  if (placed.kind === 'unplaced')
+    return <NoSheet name={readings.id} messages={[benchWords.gone[placed.field]]} />
   if (fit?.kind !== 'fitted')
     return <NoSheet name={readings.id} messages={fit?.findings.map(({ message }) => message) ?? []} />
   return <ReadingsSheet workbook={workbook} readings={readings} design={placed.design} fit={fit} />
@@ -70,7 +73,8 @@ interface PitchJobProps {
 
 function PitchJob({ workbook, change }: PitchJobProps): ReactNode {
   const placed = useMemo(() => pitchChangeOf(workbook, change), [workbook, change])
-  if (placed.kind === 'unplaced') return <NoSheet name={change.id} messages={[placed.message]} />
+  if (placed.kind === 'unplaced')
+    return <NoSheet name={change.id} messages={[benchWords.gone[placed.field]]} />
   const { design, job } = placed
   const answer = changePitch(job)
   return (

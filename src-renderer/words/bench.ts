@@ -21,8 +21,11 @@ export const benchWords = {
   noLoops: (design: string) => `${design} has no loops to make a slide for.`,
 
   design: 'Design',
+  gone: {
+    design: 'Its design is no longer in this workbook; choose another for it.',
+    loop: 'Its loop is no longer in this design; choose another for it.',
+  },
   notInWorkbook: (designId: string) => `${designId} (not in this workbook)`,
   pitchesFor: (label: string) => `Pitches for ${label}`,
   hertz: (figure: string) => `${figure} Hz`,
-  barLength: (mm: number) => `${mm} mm`,
 } as const

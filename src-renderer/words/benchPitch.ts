@@ -35,6 +35,10 @@ export const pitchWords = {
   takeHelp: (design: string, a4Hz: number) =>
     `Body and every loop of ${design} become as long as A4 = ${a4Hz} Hz asks for.`,
   takeStep: 'Take new pitch',
+  taken: 'Taken into the design. What stands here is what was done; undo takes it back.',
+  standsTitle: 'Before anything is cut',
+  stands: (note: string, toA4Hz: number, fromA4Hz: number) =>
+    `The open note of this design is ${note} at A4 = ${toA4Hz} Hz, where the change leads, and not at ${fromA4Hz} Hz, where it begins. Was the change taken before, or the design entered as it is to play? What is reckoned here holds for an instrument that has the design’s lengths now.`,
 
   bodyAlone: 'If only the body is changed',
   bodyAloneTitle: 'Combination error if only the body is changed',

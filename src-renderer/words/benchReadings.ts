@@ -28,9 +28,32 @@ export const readingsWords = {
 
   answers: 'What the readings say',
   openUnsettled: 'The readings do not settle the open length.',
-  open: (length: string, error: string) => `The open length is ${length} ± ${error} mm of tube.`,
-  loop: (name: string) => `Loop ${name}`,
-  loopCalled: (id: string, name: string) => `${id} (${name})`,
+  open: (length: string, error: string) => `The open length is ${length} of tube, ± ${error}.`,
+  columns: {
+    loop: 'loop',
+    tube: 'is, tube',
+    off: 'off by, tube',
+    slide: 'move its slide',
+    newLoop: 'or a new loop, tube',
+    firstCut: 'first cut',
+  },
+  none: '—',
+  offBy: (length: string, error: string, isLong: boolean) =>
+    `${length} ${isLong ? 'long' : 'short'}, ± ${error}`,
+  nothing: 'nothing to change',
+  maybeNothing: 'may be nothing: take more readings',
+  slideMove: (movement: string, way: 'in' | 'out') => `${movement} ${way}`,
+  slideHas: (loop: string, movement: string, way: 'in' | 'out') =>
+    `The slide of ${loop} can move ${movement} ${way} and no more`,
+  slideAtEnd: (loop: string, way: 'in' | 'out') => `The slide of ${loop} is all the way ${way} already`,
+  andAdd: (start: string, tube: string) => `${start}: add the ${tube} of tube left over.`,
+  andTakeOff: (start: string, tube: string, sure: string | null) =>
+    sure === null
+      ? `${start}: ${tube} of tube are left over to take off, too little to be sure of.`
+      : `${start}: take off the ${tube} of tube left over, at first ${sure}.`,
+  exactWouldBe: (loop: string, length: string) =>
+    `Exact for its own fingering, ${loop} would be ${length} of tube.`,
+  cutsHeld: 'No length to cut is given while readings contradict each other.',
   offset: (harmonic: string, cents: string, error: string, reference: number | null) =>
     reference === null
       ? `Harmonic ${harmonic} lies ${cents} ± ${error} cents from where the open length has it.`

@@ -1,12 +1,16 @@
 /** What a slide's parts come to, on its page and on its sheet. */
 export const slideResultWords = {
   ofTube: (length: string) => `${length} of tube`,
+  none: '—',
   bow: 'bow, curve alone',
+  bows: 'all bows, curves alone',
   straightEnds: 'straight ends, each',
   bowWithEnds: 'bow with straight ends',
+  firstBowWithEnds: 'first bow with straight ends',
   innerLegs: 'inner legs, each',
   engaged: 'engaged at full travel',
   perMm: 'each mm of movement out',
+  perTenthInch: 'each 0.1 in of movement out',
   perMmCents: (cents: string) => `${cents} cents`,
   perMmHelp:
     'Of slide movement, for the fingering of this loop alone; a millimetre out is two of tube a pair of legs.',

@@ -5,7 +5,7 @@ import type { Design, Workbook } from './workbook.ts'
 
 /** A bore at the valves where neither loop nor design names one, mm. */
 const usualBoreMm = 11.7
-/** Longest outer leg that a new slide starts with, mm. */
+/** Longest outer leg that a new slide starts with unless its travel asks for more, mm. */
 const usualLegMm = 60
 
 /**
@@ -27,7 +27,8 @@ export function newSlide(id: string, design: Design, loop: Loop): BenchSlide {
   const valveMm = valve.knucklesMm + valve.passagesMm - valve.straightPassageMm
   const outAtPitchMm = loop.slide?.outMm ?? slideDefaults.outAtPitchMm
   const forLegsMm = loop.lengthMm - valveMm - (Math.PI / 2) * legSpacingMm - 2 * outAtPitchMm
-  const outerLegMm = Math.max(1, Math.min(usualLegMm, Math.floor(forLegsMm / 2)))
+  const forTravelMm = (loop.slide?.travelMm ?? 0) + stopGapMm + leastEngagedMm
+  const outerLegMm = Math.max(1, Math.min(Math.max(usualLegMm, forTravelMm), Math.floor(forLegsMm / 2)))
   const mostTravelMm = Math.max(0, outerLegMm - stopGapMm - leastEngagedMm)
   const travelMm = loop.slide?.travelMm ?? Math.min(slideDefaults.travelMm, mostTravelMm)
   return {

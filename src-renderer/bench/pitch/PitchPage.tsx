@@ -1,14 +1,18 @@
 import { type ReactNode, useMemo } from 'react'
 import { changePitch, type PitchChangeAnswer } from '#shared/bench/pitchChange.ts'
+import { alreadyThere } from '#shared/bench/pitchStanding.ts'
+import { noteName } from '#shared/pitch/noteName.ts'
 import type { BenchPitchChange } from '#shared/workbook/bench.ts'
 import { pitchChangeOf } from '#shared/workbook/benchJobs.ts'
 import { setJob } from '#shared/workbook/commands/benchCommands.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { tryRun } from '../../fields/refusal.ts'
+import { useSettings } from '../../state/settings.ts'
 import { run, useWorkbook } from '../../state/workbookStore.ts'
+import { benchWords } from '../../words/bench.ts'
 import { pitchWords } from '../../words/benchPitch.ts'
 import { A4Field } from '../A4Field.tsx'
-import { useJob } from '../benchStore.ts'
+import { keyOfJob, type TakenChange, useBench, useJob } from '../benchStore.ts'
 import { DesignChoice } from '../DesignChoice.tsx'
 import { Findings } from '../Findings.tsx'
 import { JobHead } from '../JobHead.tsx'
@@ -27,7 +31,7 @@ export function PitchPage(): ReactNode {
   const change = useJob('pitchChanges')
   if (workbook === null || change === null)
     return <NothingYet list="pitchChanges" title={pitchWords.emptyTitle} text={pitchWords.emptyText} />
-  return <PitchJobPage key={change.id} workbook={workbook} change={change} />
+  return <PitchJobPage key={keyOfJob('pitchChanges', change.id)} workbook={workbook} change={change} />
 }
 
 interface PitchJobPageProps {
@@ -36,10 +40,11 @@ interface PitchJobPageProps {
 }
 
 function PitchJobPage({ workbook, change }: PitchJobPageProps): ReactNode {
+  const taken = useTaken(workbook, change)
   const { placed, answer } = useMemo(() => {
-    const found = pitchChangeOf(workbook, change)
+    const found = pitchChangeOf(taken === null ? workbook : withDesign(workbook, taken.before), change)
     return { placed: found, answer: found.kind === 'placed' ? changePitch(found.job) : null }
-  }, [workbook, change])
+  }, [workbook, change, taken])
   const set = (field: 'fromA4Hz' | 'toA4Hz', name: string) => (hz: number) =>
     tryRun(setJob('pitchChanges', change.id, field, hz, name))
   return (
@@ -59,7 +64,7 @@ function PitchJobPage({ workbook, change }: PitchJobPageProps): ReactNode {
         <A4Field label={pitchWords.to} a4Hz={change.toA4Hz} take={set('toA4Hz', pitchWords.toStep)} />
       </div>
       {placed.kind === 'unplaced' ? (
-        <Findings title={pitchWords.cannot} messages={[placed.message]} />
+        <Findings title={pitchWords.cannot} messages={[benchWords.gone[placed.field]]} />
       ) : answer === null ? null : (
         <Reckoned
           workbook={workbook}
@@ -67,10 +72,24 @@ function PitchJobPage({ workbook, change }: PitchJobPageProps): ReactNode {
           design={placed.design}
           openMm={placed.job.openLengthMm}
           answer={answer}
+          isTaken={taken !== null}
         />
       )}
     </>
   )
+}
+
+/** The change as it was taken into its design, as long as neither was edited since. */
+function useTaken(workbook: Workbook, change: BenchPitchChange): TakenChange | null {
+  const taken = useBench((state) => state.taken)
+  if (taken === null || taken.fromA4Hz !== change.fromA4Hz || taken.toA4Hz !== change.toA4Hz) return null
+  return workbook.designs.some((design) => design === taken.after && design.id === change.design)
+    ? taken
+    : null
+}
+
+function withDesign(workbook: Workbook, design: Design): Workbook {
+  return { ...workbook, designs: workbook.designs.map((each) => (each.id === design.id ? design : each)) }
 }
 
 interface ReckonedProps {
@@ -79,18 +98,21 @@ interface ReckonedProps {
   readonly design: Design
   readonly openMm: number
   readonly answer: PitchChangeAnswer
+  readonly isTaken: boolean
 }
 
-function Reckoned({ workbook, change, design, openMm, answer }: ReckonedProps): ReactNode {
+function Reckoned(props: ReckonedProps): ReactNode {
+  const { workbook, change, design, openMm, answer, isTaken } = props
   return (
     <>
+      <Standing change={change} design={design} />
       <p className="answer">{changeSentence(change, answer)}</p>
       <div className="jobColumns even">
         <div>
           <ChangeTable name={change.id} design={design} openMm={openMm} answer={answer} />
           <div className="jobButtons">
             <PrintButtons name={change.id} />
-            <TakeChange design={design} answer={answer} toA4Hz={change.toA4Hz} />
+            <TakeChange design={design} answer={answer} change={change} isTaken={isTaken} />
           </div>
         </div>
         <MainSlideReach design={design} openMm={openMm} change={change} />
@@ -99,4 +121,14 @@ function Reckoned({ workbook, change, design, openMm, answer }: ReckonedProps): 
       <PitchSheet workbook={workbook} change={change} design={design} openMm={openMm} answer={answer} />
     </>
   )
+}
+
+/** Says when the design seems to stand at the new pitch already. */
+function Standing({ change, design }: Pick<ReckonedProps, 'change' | 'design'>): ReactNode {
+  const spelling = useSettings((settings) => settings.spelling)
+  const { fromA4Hz, toA4Hz } = change
+  const there = alreadyThere(design.instrument.fundamentalHz, fromA4Hz, toA4Hz)
+  if (there === null) return null
+  const message = pitchWords.stands(noteName(there.midi, spelling), toA4Hz, fromA4Hz)
+  return <Findings title={pitchWords.standsTitle} messages={[message]} mild />
 }

@@ -1,22 +1,27 @@
 import type { ReactNode } from 'react'
-import { loopSentence } from '#shared/bench/readings/loopSentence.ts'
 import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
-import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
-import { readingsWords } from '../../words/benchReadings.ts'
+import { useSettings } from '../../state/settings.ts'
+import { readingsWords as words } from '../../words/benchReadings.ts'
+import { type AnswerRow, answerRows, answerSentences } from './answerRows.ts'
 
 interface AnswersProps {
   readonly fit: ReadingsFit
   readonly design: Design
+  /** Sentences said after the others. */
+  readonly more?: readonly string[]
 }
 
-/** What the readings say, a sentence for each part. */
-export function Answers({ fit, design }: AnswersProps): ReactNode {
+/** What the readings say: a row for each loop, and a sentence for what is no row. For page and sheet. */
+export function Answers({ fit, design, more = [] }: AnswersProps): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  const rows = answerRows(fit, design, unit)
   return (
-    <section className="answers" aria-label={readingsWords.answers}>
-      <h2>{readingsWords.answers}</h2>
+    <section className="answers" aria-label={words.answers}>
+      <h2>{words.answers}</h2>
+      {rows.length === 0 ? null : <AnswerTable rows={rows} />}
       <ul>
-        {answerSentences(fit, design).map((sentence) => (
+        {[...answerSentences(fit, design, unit), ...more].map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
@@ -24,31 +29,36 @@ export function Answers({ fit, design }: AnswersProps): ReactNode {
   )
 }
 
-/** The answers, for page and sheet. */
-export function answerSentences(
-  { openLengthMm, loops, harmonicOffsetsCents, referenceHarmonic }: ReadingsFit,
-  design: Design,
-): readonly string[] {
-  const open =
-    openLengthMm === null
-      ? readingsWords.openUnsettled
-      : readingsWords.open(plainFigure(openLengthMm.value, 1), plainFigure(openLengthMm.standardError, 1))
-  const ofLoops = Object.entries(loops).map(([id, loop]) =>
-    loopSentence(
-      readingsWords.loop(nameOf(design, id)),
-      loop,
-      design.loops.find((each) => each.id === id)?.slide,
-    ),
+function AnswerTable({ rows }: { readonly rows: readonly AnswerRow[] }): ReactNode {
+  const { columns } = words
+  return (
+    <table className="figures answerTable">
+      <thead>
+        <tr>
+          <th scope="col">{columns.loop}</th>
+          <th scope="col">{columns.tube}</th>
+          <th scope="col">{columns.off}</th>
+          <th scope="col">{columns.slide}</th>
+          <th scope="col">{columns.newLoop}</th>
+          <th scope="col">{columns.firstCut}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ loop, tube, off, kind, slide, newLoop, firstCut }, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: two loops may have one name
+          <tr key={i}>
+            <th scope="row">{loop}</th>
+            <td>{tube}</td>
+            <td>
+              {kind === 'nothing' ? words.nothing : (off ?? words.none)}
+              {kind === 'doubtful' ? <i>{words.maybeNothing}</i> : null}
+            </td>
+            <td>{slide ?? words.none}</td>
+            <td>{newLoop ?? words.none}</td>
+            <td>{firstCut === null ? words.none : <b>{firstCut}</b>}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   )
-  const offsets = Object.entries(harmonicOffsetsCents)
-    .filter(([harmonic]) => Number(harmonic) !== referenceHarmonic)
-    .map(([harmonic, { value, standardError }]) =>
-      readingsWords.offset(harmonic, signedCents(value), plainFigure(standardError, 1), referenceHarmonic),
-    )
-  return [...ofLoops, open, ...offsets]
-}
-
-function nameOf(design: Design, loopId: string): string {
-  const name = design.loops.find(({ id }) => id === loopId)?.name
-  return name === undefined ? loopId : readingsWords.loopCalled(loopId, name)
 }

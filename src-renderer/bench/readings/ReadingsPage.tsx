@@ -7,10 +7,11 @@ import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
 import { fitTable } from '../../tables/benchTables.ts'
 import { TableOut } from '../../tables/TableOut.tsx'
+import { benchWords } from '../../words/bench.ts'
 import { readingsWords } from '../../words/benchReadings.ts'
 import { tableWords } from '../../words/table.ts'
 import { titles } from '../../words/tableHeadings.ts'
-import { useJob } from '../benchStore.ts'
+import { keyOfJob, useJob } from '../benchStore.ts'
 import { Findings } from '../Findings.tsx'
 import { JobHead } from '../JobHead.tsx'
 import { NothingYet } from '../NothingYet.tsx'
@@ -31,7 +32,7 @@ export function ReadingsPage(): ReactNode {
   const readings = useJob('readings')
   if (workbook === null || readings === null)
     return <NothingYet list="readings" title={readingsWords.emptyTitle} text={readingsWords.emptyText} />
-  return <ReadingsJobPage key={readings.id} workbook={workbook} readings={readings} />
+  return <ReadingsJobPage key={keyOfJob('readings', readings.id)} workbook={workbook} readings={readings} />
 }
 
 interface ReadingsJobPageProps {
@@ -60,7 +61,7 @@ function ReadingsJobPage({ workbook, readings }: ReadingsJobPageProps): ReactNod
         </div>
         <div className="jobResult">
           {placed.kind === 'unplaced' ? (
-            <Findings title={readingsWords.cannot} messages={[placed.message]} />
+            <Findings title={readingsWords.cannot} messages={[benchWords.gone[placed.field]]} />
           ) : null}
           {fit?.kind === 'refused' ? (
             <Findings title={readingsWords.cannot} messages={fit.findings.map(({ message }) => message)} />

@@ -6,8 +6,10 @@ export function sortedRemarks({ remarks }: ReadingsFit): {
   readonly mild: readonly string[]
 } {
   const isMild = (kind: string): boolean => kind === 'reference' || kind === 'unchecked'
+  // Each loop's row says for itself that its change may be nothing.
+  const shown = remarks.filter(({ kind }) => kind !== 'withinDoubt')
   return {
-    grave: remarks.filter(({ kind }) => !isMild(kind)).map(({ message }) => message),
-    mild: remarks.filter(({ kind }) => isMild(kind)).map(({ message }) => message),
+    grave: shown.filter(({ kind }) => !isMild(kind)).map(({ message }) => message),
+    mild: shown.filter(({ kind }) => isMild(kind)).map(({ message }) => message),
   }
 }

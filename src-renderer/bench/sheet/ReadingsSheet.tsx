@@ -6,7 +6,7 @@ import type { BenchReadings } from '#shared/workbook/bench.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { benchWords } from '../../words/bench.ts'
 import { readingsWords } from '../../words/benchReadings.ts'
-import { answerSentences } from '../readings/Answers.tsx'
+import { Answers } from '../readings/Answers.tsx'
 import { ReadingsPicture } from '../readings/ReadingsPicture.tsx'
 import { sortedRemarks } from '../readings/remarkOrder.ts'
 import { Sheet } from './Sheet.tsx'
@@ -47,14 +47,7 @@ export function ReadingsSheet({ workbook, readings, design, fit }: ReadingsSheet
           </ul>
         </section>
       )}
-      <section>
-        <h2>{readingsWords.answers}</h2>
-        <ul>
-          {[...answerSentences(fit, design), ...mild].map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
-      </section>
+      <Answers fit={fit} design={design} more={mild} />
       <figure>
         <ReadingsPicture readings={readings} fit={fit} width={700} height={220} />
         <figcaption>{readingsWords.sheetCaption}</figcaption>

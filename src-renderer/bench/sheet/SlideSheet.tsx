@@ -1,5 +1,8 @@
 import { type ReactNode, useMemo } from 'react'
-import { fittedDrawing } from '#shared/bench/drawing/fitted.ts'
+import { wordsHeightMm } from '#shared/bench/drawing/dimension.ts'
+import type { Drawing } from '#shared/bench/drawing/drawing.ts'
+import { type FittedDrawing, fittedDrawing } from '#shared/bench/drawing/fitted.ts'
+import { standardScale } from '#shared/bench/drawing/standardScale.ts'
 import type { SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { slideDrawing } from '#shared/bench/slide/slideDrawing.ts'
 import { lengthText, plainFigure } from '#shared/quantity/figures.ts'
@@ -8,6 +11,7 @@ import { gateWords } from '#shared/valves/gate.ts'
 import type { Loop } from '#shared/valves/loop.ts'
 import type { BenchSlide } from '#shared/workbook/bench.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
+import { lengthFigure } from '../../fields/LengthField.tsx'
 import { useSettings } from '../../state/settings.ts'
 import { benchWords } from '../../words/bench.ts'
 import { slideWords } from '../../words/benchSlide.ts'
@@ -35,25 +39,25 @@ function kindOf(length: string, kind: SlideField['kind']): string {
   return kind === undefined ? length : slideSheetWords.ofKind(length, lengthKinds[kind])
 }
 
+/** The side view at a customary scale that leaves room for it, its words no smaller for that. */
+function drawnToScale(sized: SizedSlide, name: string): FittedDrawing {
+  const draw = (heightMm: number): Drawing => slideDrawing(sized, name, heightMm)
+  const fitted = fittedDrawing(draw, sheetWidthMm, drawingHeightMm, wordsMm)
+  const scale = standardScale(fitted.scale)
+  const heightMm = Math.max(wordsHeightMm, wordsMm / scale)
+  return scale === fitted.scale ? fitted : { drawing: draw(heightMm), scale }
+}
+
 /** The sheet of a slide. */
 export function SlideSheet({ workbook, slide, design, loop, sized }: SlideSheetProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   const figures = useSlideFigures(sized)
-  const { drawing, scale } = useMemo(
-    () =>
-      fittedDrawing(
-        (heightMm) => slideDrawing(sized, slide.id, heightMm),
-        sheetWidthMm,
-        drawingHeightMm,
-        wordsMm,
-      ),
-    [sized, slide.id],
-  )
+  const { drawing, scale } = useMemo(() => drawnToScale(sized, slide.id), [sized, slide.id])
   const { job } = sized
   const rows = (fields: readonly SlideField[]): readonly ResultFigure[] =>
     fields.map(({ key, label, kind, digits }) => ({
       name: label.toLowerCase(),
-      text: kindOf(lengthText(job[key], unit, unit === 'mm' ? digits : undefined), kind),
+      text: kindOf(`${lengthFigure(job[key], unit, digits)} ${unit}`, kind),
     }))
   return (
     <Sheet
@@ -104,8 +108,8 @@ export function SlideSheet({ workbook, slide, design, loop, sized }: SlideSheetP
         <figcaption>
           {slideSheetWords.drawn(
             scale >= 1
-              ? slideSheetWords.enlarged(scale.toFixed(2))
-              : slideSheetWords.reduced((1 / scale).toFixed(2)),
+              ? slideSheetWords.enlarged(plainScale(scale))
+              : slideSheetWords.reduced(plainScale(1 / scale)),
           )}
         </figcaption>
       </figure>
@@ -120,4 +124,9 @@ export function SlideSheet({ workbook, slide, design, loop, sized }: SlideSheetP
       </div>
     </Sheet>
   )
+}
+
+/** A scale's number, without decimals that say nothing. */
+function plainScale(times: number): string {
+  return String(Number(times.toFixed(2)))
 }

@@ -46,7 +46,12 @@ export function SlideButtons({ name, title, sized }: SlideButtonsProps): ReactNo
           {
             text: slideWords.drawingDxf,
             act: () =>
-              keepExport({ name: `${name}.dxf`, mediaType: 'image/vnd.dxf', content: dxfText(drawing) }),
+              keepExport({
+                name: `${name}.dxf`,
+                mediaType: 'image/vnd.dxf',
+                // Such a file says of itself that it is in millimetres.
+                content: dxfText(slideDrawing({ ...sized, unit: 'mm' }, title)),
+              }),
           },
           {
             text: slideWords.templateSvg,

@@ -2,18 +2,22 @@ import type { ReactNode } from 'react'
 import { slideDefaults } from '#shared/bench/slide/slide.ts'
 import { loopSlips } from '#shared/bench/slips/loopSlips.ts'
 import { slideSlips } from '#shared/bench/slips/slideSlips.ts'
+import { loopNamed } from '#shared/valves/loop.ts'
 import type { BenchSlide } from '#shared/workbook/bench.ts'
 import type { slideJobOf } from '#shared/workbook/benchJobs.ts'
-import { setJob, setSlideLoop } from '#shared/workbook/commands/benchCommands.ts'
+import { jobsOf, setJob, setSlideLoop } from '#shared/workbook/commands/benchCommands.ts'
 import { setLoopLength } from '#shared/workbook/commands/valveCommands.ts'
 import { designOpenLengthMm } from '#shared/workbook/instrumentOf.ts'
+import { freshJobName } from '#shared/workbook/newJobs.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { Choice } from '../../fields/Choice.tsx'
 import { LengthField } from '../../fields/LengthField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
 import { run } from '../../state/workbookStore.ts'
+import { newJobNames } from '../../words/benchJobs.ts'
 import { slideWords } from '../../words/benchSlide.ts'
 import { lengthKinds } from '../../words/benchSlideFields.ts'
+import { showRenamed } from '../benchStore.ts'
 import { DesignChoice } from '../DesignChoice.tsx'
 import { Likely } from '../Findings.tsx'
 import { AlloyField } from './AlloyField.tsx'
@@ -85,12 +89,12 @@ function LoopWanted({ workbook, slide, placed }: SlideFieldsProps): ReactNode {
     : [{ value: slide.loop, text: slideWords.notInDesign(slide.loop) }]
   return (
     <>
-      <DesignChoice designId={slide.design} take={(id) => run(setSlideLoop(slide.id, id, slide.loop))} />
+      <DesignChoice designId={slide.design} take={(id) => handTo(workbook, slide, id, slide.loop)} />
       <Choice
         label={slideWords.loop}
         value={slide.loop}
         options={[...gone, ...known]}
-        take={(id) => run(setSlideLoop(slide.id, slide.design, id))}
+        take={(id) => handTo(workbook, slide, slide.design, id)}
       />
       {placed.kind === 'placed' ? (
         <>
@@ -106,6 +110,18 @@ function LoopWanted({ workbook, slide, placed }: SlideFieldsProps): ReactNode {
       ) : null}
     </>
   )
+}
+
+/** Hands the slide to a loop; a name that only said the loop goes along. */
+function handTo(workbook: Workbook, slide: BenchSlide, designId: string, loopId: string): void {
+  const nameFor = (design: string, loop: string): string => {
+    const loops = workbook.designs.find(({ id }) => id === design)?.loops ?? []
+    return newJobNames.slide(loopNamed(loops, loop))
+  }
+  const others = jobsOf(workbook, 'slides').flatMap(({ id }) => (id === slide.id ? [] : [id]))
+  const saysLoop = slide.id.replace(/ \d+$/, '') === nameFor(slide.design, slide.loop)
+  const name = saysLoop ? freshJobName(nameFor(designId, loopId), others) : slide.id
+  if (run(setSlideLoop(slide.id, designId, loopId, name)) === null) showRenamed('slides', slide.id, name)
 }
 
 function loopMessages(workbook: Workbook, design: Design, loopId: string): readonly string[] {

@@ -7,11 +7,12 @@ import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
 import { cutsTable } from '../../tables/benchTables.ts'
 import { TableOut } from '../../tables/TableOut.tsx'
+import { benchWords } from '../../words/bench.ts'
 import { slideWords } from '../../words/benchSlide.ts'
 import { pictureWords } from '../../words/picture.ts'
 import { tableWords } from '../../words/table.ts'
 import { titles } from '../../words/tableHeadings.ts'
-import { useJob } from '../benchStore.ts'
+import { keyOfJob, useJob } from '../benchStore.ts'
 import { DrawingView } from '../DrawingView.tsx'
 import { Findings } from '../Findings.tsx'
 import { JobHead } from '../JobHead.tsx'
@@ -29,7 +30,7 @@ export function SlidePage(): ReactNode {
   const slide = useJob('slides')
   if (workbook === null || slide === null)
     return <NothingYet list="slides" title={slideWords.emptyTitle} text={slideWords.emptyText} />
-  return <SlideJobPage key={slide.id} workbook={workbook} slide={slide} />
+  return <SlideJobPage key={keyOfJob('slides', slide.id)} workbook={workbook} slide={slide} />
 }
 
 interface SlideJobPageProps {
@@ -48,7 +49,7 @@ function SlideJobPage({ workbook, slide }: SlideJobPageProps): ReactNode {
         <SlideFields workbook={workbook} slide={slide} placed={placed} />
         <div className="jobResult">
           {placed.kind === 'unplaced' ? (
-            <Findings title={slideWords.cannot} messages={[placed.message]} />
+            <Findings title={slideWords.cannot} messages={[benchWords.gone[placed.field]]} />
           ) : null}
           {sized?.kind === 'refused' ? (
             <Findings

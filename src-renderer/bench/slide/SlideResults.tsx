@@ -1,7 +1,9 @@
 import type { ReactNode } from 'react'
 import { type Cut, tubeToOrderMm } from '#shared/bench/slide/cuts.ts'
-import type { SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
+import { centsOut, type SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
+import { movingBows } from '#shared/bench/slide/slide.ts'
 import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { inchMm } from '#shared/quantity/units.ts'
 import { useSettings } from '../../state/settings.ts'
 import { slideResultWords } from '../../words/benchSlideResults.ts'
 
@@ -22,23 +24,38 @@ export interface ResultFigure {
   readonly help?: string
 }
 
+/** Shown as nothing, mm. */
+const leastSeenMm = 0.05
+
 /** The figures of a slide in words, as page and sheet show them. */
 export function useSlideFigures(sized: SizedSlide): readonly ResultFigure[] {
   const unit = useSettings((settings) => settings.unit)
   const { bend, job, range } = sized
   const length = (mm: number): string => lengthText(mm, unit)
+  // Of a slide that cannot be built there is nothing to tell of what would have to be.
+  const isBuilt = sized.straightEndMm >= -leastSeenMm
+  const ifBuilt = (text: string): string => (isBuilt ? text : slideResultWords.none)
+  const isSeveral = movingBows(job).length > 1
   const [low, high] = range.worstCents
   const corrected = job.bendCorrection
   const other = corrected ? bend.plainStraightEndMm : bend.correctedStraightEndMm
   return [
-    { name: slideResultWords.bow, text: slideResultWords.ofTube(length(sized.bowMm)) },
-    { name: slideResultWords.straightEnds, text: length(sized.straightEndMm) },
-    { name: slideResultWords.bowWithEnds, text: slideResultWords.ofTube(length(sized.bowWithEndsMm)) },
+    {
+      name: isSeveral ? slideResultWords.bows : slideResultWords.bow,
+      text: slideResultWords.ofTube(length(sized.bowMm)),
+    },
+    { name: slideResultWords.straightEnds, text: ifBuilt(length(sized.straightEndMm)) },
+    {
+      name: isSeveral ? slideResultWords.firstBowWithEnds : slideResultWords.bowWithEnds,
+      text: ifBuilt(slideResultWords.ofTube(length(sized.bowWithEndsMm))),
+    },
     { name: slideResultWords.innerLegs, text: length(sized.innerLegMm) },
     { name: slideResultWords.engaged, text: length(sized.engagedAtTravelMm) },
     {
-      name: slideResultWords.perMm,
-      text: slideResultWords.perMmCents(signedCents(sized.centsPerMmOut, 2)),
+      name: unit === 'mm' ? slideResultWords.perMm : slideResultWords.perTenthInch,
+      text: slideResultWords.perMmCents(
+        signedCents(unit === 'mm' ? sized.centsPerMmOut : centsOut(job, inchMm / 10), 2),
+      ),
       help: slideResultWords.perMmHelp,
     },
     {
@@ -46,10 +63,10 @@ export function useSlideFigures(sized: SizedSlide): readonly ResultFigure[] {
       text: slideResultWords.rangeCents(signedCents(low, 2), signedCents(high, 2)),
       help: slideResultWords.rangeHelp,
     },
-    { name: slideResultWords.mass, text: slideResultWords.massOf(plainFigure(sized.massG, 1)) },
+    { name: slideResultWords.mass, text: ifBuilt(slideResultWords.massOf(plainFigure(sized.massG, 1))) },
     {
       name: corrected ? slideResultWords.endsPlain : slideResultWords.endsCorrected,
-      text: length(other),
+      text: other >= -leastSeenMm ? length(other) : slideResultWords.none,
       help: slideResultWords.endsHelp(length(bend.shorterMm)),
     },
   ]
@@ -72,7 +89,8 @@ export function Figures({ rows }: { readonly rows: readonly ResultFigure[] }): R
 /** The pieces to cut, finished and at the first cut. */
 export function CutList({ cuts }: { readonly cuts: readonly Cut[] }): ReactNode {
   const unit = useSettings((settings) => settings.unit)
-  const length = (mm: number): string => lengthText(mm, unit)
+  const isWhole = cuts.every(({ finishedMm }) => finishedMm >= 0)
+  const length = (mm: number): string => (mm >= 0 ? lengthText(mm, unit) : slideResultWords.none)
   return (
     <table className="figures cutList">
       <caption>{slideResultWords.cutList}</caption>
@@ -91,7 +109,7 @@ export function CutList({ cuts }: { readonly cuts: readonly Cut[] }): ReactNode 
             <td>{count}</td>
             <td>{length(finishedMm)}</td>
             <td>
-              <b>{length(cutMm)}</b>
+              <b>{finishedMm >= 0 ? length(cutMm) : slideResultWords.none}</b>
             </td>
           </tr>
         ))}
@@ -101,7 +119,7 @@ export function CutList({ cuts }: { readonly cuts: readonly Cut[] }): ReactNode 
           <th scope="row" colSpan={3}>
             {slideResultWords.toOrder}
           </th>
-          <td>{length(tubeToOrderMm(cuts))}</td>
+          <td>{isWhole ? length(tubeToOrderMm(cuts)) : slideResultWords.none}</td>
         </tr>
       </tfoot>
     </table>

@@ -1,4 +1,5 @@
 import { fingeringName } from '../../valves/fingering.ts'
+import { loopNamed } from '../../valves/loop.ts'
 import { benchFigure, signedCents } from '../figures.ts'
 import type { Reading, ReadingsJob } from './reading.ts'
 import type { BareFit, Remark } from './readingsFit.ts'
@@ -20,7 +21,7 @@ export function readingRemarks(
     ...alike(job),
     ...doubtful(job, fit, leverages),
     ...apart(fit),
-    ...lengths(fit),
+    ...lengths(job, fit),
     ...unchecked(fit),
     ...reference(job, fit),
   ]
@@ -37,13 +38,19 @@ function convergence({ converged }: BareFit): readonly Remark[] {
   ]
 }
 
+const againstWords = {
+  tuner: '',
+  harmonics: ' counted from the pure harmonics',
+  design: ' counted from what the design itself would give',
+} as const
+
 /** A shift common to the readings is no length before it is a leak, the main slide or the player. */
 function alike(job: ReadingsJob): readonly Remark[] {
   const shift = sharedShift(job)
   if (shift === null) return []
   const causes =
     shift.cents < 0 ? 'a leak, the main slide or a low player' : 'the main slide, warm air or a high player'
-  const message = `${shift.isEvery ? 'Every' : 'Nearly every'} reading is off alike, about ${signedCents(shift.cents)}. Look for ${causes} before you cut any loop.`
+  const message = `${shift.isEvery ? 'Every' : 'Nearly every'} reading is off alike, about ${signedCents(shift.cents)}${againstWords[shift.against]}. Look for ${causes} before you cut any loop.`
   return [remark('alike', message, shift.rows)]
 }
 
@@ -74,19 +81,20 @@ function apart({ notToldApart }: BareFit): readonly Remark[] {
   })
 }
 
-function lengths({ loops }: BareFit): readonly Remark[] {
+function lengths(job: ReadingsJob, { loops }: BareFit): readonly Remark[] {
   return Object.entries(loops).flatMap(([id, loop]) => {
+    const name = loopNamed(job.loops, id)
     if (loop.value < 0)
       return [
         remark(
           'negativeLength',
-          `Loop ${id} comes out at ${benchFigure(loop.value)} mm. Is a fingering or a harmonic mistyped?`,
+          `Loop ${name} comes out at ${benchFigure(loop.value)} mm. Is a fingering or a harmonic mistyped?`,
         ),
       ]
     const { changeMm, changeStandardErrorMm } = loop
     if (changeMm === null || changeStandardErrorMm === null || Math.abs(changeMm) > 2 * changeStandardErrorMm)
       return []
-    const message = `Loop ${id} asks for ${benchFigure(changeMm)} ± ${benchFigure(changeStandardErrorMm)} mm of tube, which may be nothing. Take more readings before you cut.`
+    const message = `Loop ${name} asks for ${benchFigure(changeMm)} ± ${benchFigure(changeStandardErrorMm)} mm of tube, which may be nothing. Take more readings before you cut.`
     return [remark('withinDoubt', message)]
   })
 }

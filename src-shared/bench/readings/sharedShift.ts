@@ -10,6 +10,8 @@ export interface SharedShift {
   readonly rows: readonly number[]
   /** Whether all that are in the fit share it. */
   readonly isEvery: boolean
+  /** What it is counted from: the notes as the tuner has them, the pure harmonics, or the design’s own errors. */
+  readonly against: 'tuner' | 'harmonics' | 'design'
 }
 
 /** Readings off by less than this all alike are the day's weather, cents. */
@@ -29,12 +31,12 @@ export function sharedShift(job: ReadingsJob): SharedShift | null {
   const used = job.readings.flatMap((reading, row) => (reading.leaveOut ? [] : [{ reading, row }]))
   if (used.length < 2) return null
   const limitCents = 2 * (job.readingErrorCents ?? usualReadingErrorCents)
-  const norms: readonly ((reading: Reading) => number)[] = [
-    () => 0,
-    ({ harmonic }) => harmonicFromTemperedCents(harmonic),
-    (reading) => predictedCents(job, [], [], reading),
+  const norms: readonly (readonly [SharedShift['against'], (reading: Reading) => number])[] = [
+    ['tuner', () => 0],
+    ['harmonics', ({ harmonic }) => harmonicFromTemperedCents(harmonic)],
+    ['design', (reading) => predictedCents(job, [], [], reading)],
   ]
-  const shifts = norms.flatMap((normCents) => {
+  const shifts = norms.flatMap(([against, normCents]) => {
     const off = used.map((each) => ({ ...each, cents: each.reading.cents - normCents(each.reading) }))
     const cents = median(off.map((each) => each.cents))
     const away = off.map((each) => Math.abs(each.cents - cents))
@@ -43,7 +45,7 @@ export function sharedShift(job: ReadingsJob): SharedShift | null {
     const isShared =
       slips.length <= used.length / oneSlipIn && slips.every(({ reading }) => reading.pressed.length > 0)
     if (!isShared || Math.abs(cents) < Math.max(alikeFromCents, limitCents)) return []
-    const shift = { cents, rows: sharing.map(({ row }) => row), isEvery: slips.length === 0 }
+    const shift = { cents, rows: sharing.map(({ row }) => row), isEvery: slips.length === 0, against }
     return [{ shift, spread: median(away) }]
   })
   return shifts.sort((a, b) => a.spread - b.spread)[0]?.shift ?? null

@@ -1,3 +1,4 @@
+import { benchMm } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import type { SlideJob } from './slide.ts'
 
@@ -38,6 +39,7 @@ export function checkSlide(job: SlideJob): readonly Finding[] {
     ...atLeastNothing.map((field) => below(field, job[field], job[field] !== undefined && job[field] >= 0)),
     ...nested(job).map(([field, value]) => below(field, value, value >= 0)),
     routeFinding(job),
+    toleranceFinding(job),
   ]
   return bad.filter((finding) => finding !== null)
 }
@@ -67,14 +69,25 @@ function radii(path: string, pair: readonly [number, number] | undefined): (read
   return (pair ?? []).map((radiusMm, index) => [`${path}quarterRadiiMm[${index}]`, radiusMm] as const)
 }
 
-/** The route holds the loop, so it cannot be the shorter of the two, and must outlast the tolerance. */
+/** The route holds the loop, so it cannot be the shorter of the two. */
 function routeFinding(job: SlideJob): Finding | null {
-  const fits = job.routeLengthMm > job.targetMm && job.routeLengthMm > job.toleranceMm
-  if (fits && Number.isFinite(job.routeLengthMm)) return null
+  if (job.routeLengthMm > job.targetMm && Number.isFinite(job.routeLengthMm)) return null
   return {
     field: 'routeLengthMm',
     found: String(job.routeLengthMm),
     expected: `longer than the loop, ${job.targetMm} mm`,
     message: `The route is ${job.routeLengthMm} mm; it contains the loop and must be longer than its ${job.targetMm} mm.`,
+  }
+}
+
+/** A loop that may be shorter by more than its whole route cannot be told of in cents. */
+function toleranceFinding({ routeLengthMm, toleranceMm }: SlideJob): Finding | null {
+  if (!(toleranceMm >= routeLengthMm)) return null
+  const [found, expected] = [benchMm(toleranceMm), `less than the route, ${benchMm(routeLengthMm)}`]
+  return {
+    field: 'toleranceMm',
+    found,
+    expected,
+    message: `The tolerance is ${found}; it must be ${expected}.`,
   }
 }

@@ -13,6 +13,8 @@ import { slideTube, straightEndMm } from './slideTube.ts'
 export interface SizedSlide {
   readonly kind: 'sized'
   readonly job: SlideJob
+  /** What its sentences and its drawing are written in. */
+  readonly unit: 'mm' | 'in'
   readonly targetMm: number
   /** The curves of the moving bows together, straight ends left out: πR for one half circle. */
   readonly bowMm: number
@@ -57,7 +59,7 @@ export interface RefusedSlide {
  *
  * @example sizeSlide(job) // { kind: 'sized', straightEndMm: 12.3, … }
  */
-export function sizeSlide(job: SlideJob): SizedSlide | RefusedSlide {
+export function sizeSlide(job: SlideJob, unit: 'mm' | 'in' = 'mm'): SizedSlide | RefusedSlide {
   const findings = checkSlide(job)
   if (findings.length > 0) return { kind: 'refused', findings }
   const endMm = straightEndMm(job, job.targetMm, job.bendCorrection)
@@ -66,24 +68,30 @@ export function sizeSlide(job: SlideJob): SizedSlide | RefusedSlide {
   return {
     kind: 'sized',
     job,
+    unit,
     targetMm: job.targetMm,
     bowMm: slideTube(job, false).bowsMm,
     bowWithEndsMm: bowTubeMm(firstBow!) + 2 * endMm,
     straightEndMm: endMm,
     innerLegMm,
     engagedAtTravelMm: innerLegMm - job.travelMm,
-    centsPerMmOut: centsPerMmOut(job),
+    centsPerMmOut: centsOut(job, 1),
     massG: slideMassG(job, endMm),
     cuts: slideCuts(job, endMm),
     range: slideRange(job),
     bend: bendCorrection(job),
-    problems: slideProblems(job, endMm),
+    problems: slideProblems(job, endMm, unit),
   }
 }
 
-function centsPerMmOut(job: SlideJob): number {
-  const tubePerMm = 2 * movingBows(job).length
-  return centsBetween(job.routeLengthMm + tubePerMm, job.routeLengthMm)
+/**
+ * What a movement out from pitch does to the note, cents; negative, it flattens.
+ *
+ * @example centsOut(job, 25.4)
+ */
+export function centsOut(job: SlideJob, movementMm: number): number {
+  const tubeMm = 2 * movingBows(job).length * movementMm
+  return centsBetween(job.routeLengthMm + tubeMm, job.routeLengthMm)
 }
 
 function bendCorrection(job: SlideJob): BendCorrection {

@@ -1,7 +1,8 @@
+import { plainFigure } from '../../quantity/figures.ts'
+import { unitMm } from '../../quantity/units.ts'
 import { label, levelDimension, uprightDimension, wordsHeightMm, wordsWidthMm } from '../drawing/dimension.ts'
 import { type Drawing, drawing, line, point, type Shape } from '../drawing/drawing.ts'
 import { bowShapes, straightIntoBow, straightTube } from '../drawing/tube.ts'
-import { benchFigure } from '../figures.ts'
 import { type Bow, quarterRadiiMm } from './bow.ts'
 import type { SizedSlide } from './sizeSlide.ts'
 import { innerTubeDiameterMm, movingBows, outerTubeDiameterMm, returnBows } from './slide.ts'
@@ -82,6 +83,7 @@ function pairShapes({ job }: SizedSlide, { bow, yMm }: Pair, at: Stations): read
 
 function returnShapes(sized: SizedSlide, pairs: readonly Pair[], heightMm: number): readonly Shape[] {
   const { job } = sized
+  const figure = figureOf(sized)
   return returnBows(job).flatMap((bow, index) => {
     const { yMm, bow: before } = pairs[index]!
     const place = { at: point(0, yMm + before.legSpacingMm), spacingMm: bow.legSpacingMm }
@@ -93,7 +95,7 @@ function returnShapes(sized: SizedSlide, pairs: readonly Pair[], heightMm: numbe
         place.at,
         point(0, topMm),
         spacingLineMm(sized, heightMm),
-        benchFigure(bow.legSpacingMm),
+        figure(bow.legSpacingMm),
         heightMm,
       ),
     ]
@@ -108,7 +110,8 @@ function lengthDimensions(
   heightMm: number,
 ): readonly Shape[] {
   const levelMm = level * heightMm
-  const { job } = sized
+  const { job, unit } = sized
+  const figure = figureOf(sized)
   const half = outerTubeDiameterMm(job) / 2
   const highest = pairs.at(-1)!
   const [lowMm, highMm] = [-half, highest.yMm + highest.bow.legSpacingMm + half]
@@ -117,18 +120,16 @@ function lengthDimensions(
   const above = (from: number, to: number, levels: number, text: string) =>
     levelDimension(point(from, highMm), point(to, highMm), highMm + levels * levelMm, text, heightMm)
   return [
-    ...below(0, at.outerEnd, 1, `outer leg ${benchFigure(job.outerLegMm)}`),
-    ...below(at.innerStart, at.innerEnd, 2, `inner leg ${benchFigure(sized.innerLegMm)}`),
-    ...(job.outAtPitchMm > 0
-      ? above(at.outerEnd, at.innerEnd, 1, `out ${benchFigure(job.outAtPitchMm)}`)
-      : []),
+    ...below(0, at.outerEnd, 1, `outer leg ${figure(job.outerLegMm)}`),
+    ...below(at.innerStart, at.innerEnd, 2, `inner leg ${figure(sized.innerLegMm)}`),
+    ...(job.outAtPitchMm > 0 ? above(at.outerEnd, at.innerEnd, 1, `out ${figure(job.outAtPitchMm)}`) : []),
     ...(at.bowStart > at.innerEnd
-      ? above(at.innerEnd, at.bowStart, 2, `straight end ${benchFigure(sized.straightEndMm)}`)
+      ? above(at.innerEnd, at.bowStart, 2, `straight end ${figure(sized.straightEndMm)}`)
       : []),
-    ...above(0, at.tip, 3, `overall ${benchFigure(at.tip)}`),
+    ...above(0, at.tip, 3, `overall ${figure(at.tip)}`),
     label(
       point(at.tip / 2, lowMm - 3 * levelMm),
-      `bore ${benchFigure(job.boreDiameterMm)}, wall ${benchFigure(job.wallMm)}, millimetres`,
+      `bore ${figure(job.boreDiameterMm)}, wall ${figure(job.wallMm)}, ${unitNames[unit]}`,
       false,
       heightMm,
     ),
@@ -142,15 +143,23 @@ function pairDimensions(
   at: Stations,
   heightMm: number,
 ): readonly Shape[] {
+  const figure = figureOf(sized)
   const [lower, upper] = quarterRadiiMm(bow)
-  const radius = lower === upper ? benchFigure(lower) : `${benchFigure(lower)} / ${benchFigure(upper)}`
+  const radius = lower === upper ? figure(lower) : `${figure(lower)} / ${figure(upper)}`
   const words = `R ${radius}`
   const insideMm = at.bowStart - (wordsWidthMm(words, heightMm) + heightMm) / 2
   const [low, high] = [point(0, yMm), point(0, yMm + bow.legSpacingMm)]
   return [
-    ...uprightDimension(low, high, spacingLineMm(sized, heightMm), benchFigure(bow.legSpacingMm), heightMm),
+    ...uprightDimension(low, high, spacingLineMm(sized, heightMm), figure(bow.legSpacingMm), heightMm),
     label(point(insideMm, yMm + bow.legSpacingMm / 2 - heightMm / 3), words, false, heightMm),
   ]
+}
+
+const unitNames = { mm: 'millimetres', in: 'inches' } as const
+
+/** Writes a length, mm, as a bare figure for a dimension line: tenths of millimetres or thousandths of inches. */
+function figureOf({ unit }: SizedSlide): (lengthMm: number) => string {
+  return (mm) => plainFigure(mm / unitMm(unit), unit === 'mm' ? 1 : 3)
 }
 
 /** Where the leg spacings stand: left of the legs, and of the return bows when there are any. */

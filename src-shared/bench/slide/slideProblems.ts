@@ -1,4 +1,4 @@
-import { benchMm } from '../figures.ts'
+import { lengthText } from '../../quantity/figures.ts'
 import { acrossMm, type Bow } from './bow.ts'
 import { movingBows, outerTubeDiameterMm, returnBows, type SlideJob } from './slide.ts'
 import { straightEndMm } from './slideTube.ts'
@@ -23,46 +23,59 @@ const springMm = 0.25
 /** What rounding leaves over is not a problem, mm. */
 const slackMm = 1e-9
 
+/** Writes a length, mm, into a sentence. */
+type Say = (lengthMm: number) => string
+
 /**
- * What stands in the way of building a slide whose straight ends come out at `endMm`. Empty when nothing does.
+ * What stands in the way of building a slide whose straight ends come out at `endMm`, its sentences in millimetres or
+ * inches. Empty when nothing does.
  *
  * @example slideProblems(job, -3)[0] // { kind: 'negativeStraightEnd', shortenOuterLegsByMm: 3, … }
  */
-export function slideProblems(job: SlideJob, endMm: number): readonly SlideProblem[] {
+export function slideProblems(
+  job: SlideJob,
+  endMm: number,
+  unit: 'mm' | 'in' = 'mm',
+): readonly SlideProblem[] {
+  const say: Say = (mm) => lengthText(mm, unit)
   return [
-    ...lengthProblems(job, endMm),
-    ...engagementProblems(job),
-    ...[...movingBows(job), ...returnBows(job)].flatMap((bow) => spacingProblems(job, bow)),
-    ...bowAtHandProblems(job),
+    ...lengthProblems(job, endMm, say),
+    ...engagementProblems(job, say),
+    ...[...movingBows(job), ...returnBows(job)].flatMap((bow) => spacingProblems(job, bow, say)),
+    ...bowAtHandProblems(job, say),
   ]
 }
 
-function lengthProblems(job: SlideJob, endMm: number): readonly SlideProblem[] {
+function lengthProblems(job: SlideJob, endMm: number, say: Say): readonly SlideProblem[] {
   if (endMm >= -slackMm) return []
   const shorterMm = -endMm
+  const shortestLegMm = job.stopGapMm + job.travelMm + job.leastEngagedMm
+  const stillOverMm = shorterMm - Math.max(0, job.outerLegMm - shortestLegMm)
+  const legsSuffice = stillOverMm <= slackMm
+  const tubeMm = 2 * movingBows(job).length * shorterMm
   const negative: SlideProblem = {
     kind: 'negativeStraightEnd',
     shortenOuterLegsByMm: shorterMm,
-    message: `The parts are longer than the loop. Each outer leg must be ${benchMm(shorterMm)} shorter.`,
+    message: legsSuffice
+      ? `The parts are longer than the loop. Each outer leg must be ${say(shorterMm)} shorter.`
+      : `The parts are ${say(tubeMm)} of tube longer than the loop, more than shorter legs can save.`,
   }
-  const shortestLegMm = job.stopGapMm + job.travelMm + job.leastEngagedMm
-  const stillOverMm = shorterMm - Math.max(0, job.outerLegMm - shortestLegMm)
-  return stillOverMm > slackMm ? [negative, spacingForLength(job, shortestLegMm)] : [negative]
+  return legsSuffice ? [negative] : [negative, spacingForLength(job, shortestLegMm, say)]
 }
 
 /** With the legs as short as travel and engagement let them be, only narrower bows can save the tube. */
-function spacingForLength(job: SlideJob, shortestLegMm: number): SlideProblem {
+function spacingForLength(job: SlideJob, shortestLegMm: number, say: Say): SlideProblem {
   const bow = movingBows(job)[0]!
   const shortest = { ...job, outerLegMm: Math.min(job.outerLegMm, shortestLegMm) }
   const endAt = (nearerMm: number): number => endWithBowsNearer(shortest, nearerMm)
   const roomMm = Math.max(0, bow.legSpacingMm - narrowestMm(job, bow))
   if (endAt(roomMm) >= -slackMm) {
     const nearerByMm = leastNearer(endAt, roomMm)
-    const message = `With legs just long enough for the travel, the bow is too wide: the legs must be ${benchMm(nearerByMm)} nearer to each other.`
+    const message = `With legs just long enough for the travel, the bow is too wide: the legs must be ${say(nearerByMm)} nearer to each other.`
     return { kind: 'legsTooFarApart', nearerByMm, message }
   }
   const lengthenByMm = -2 * movingBows(job).length * endAt(roomMm)
-  const message = `The loop is too short for a slide of this bore and travel: with the shortest legs and the narrowest bow it lacks ${benchMm(lengthenByMm)} of tube.`
+  const message = `The loop is too short for a slide of this bore and travel: with the shortest legs and the narrowest bow it lacks ${say(lengthenByMm)} of tube.`
   return { kind: 'loopTooShort', lengthenByMm, message }
 }
 
@@ -93,23 +106,23 @@ function narrowestMm(job: SlideJob, bow: Bow): number {
   return Math.max(outerTubeDiameterMm(job), first + second)
 }
 
-function engagementProblems(job: SlideJob): readonly SlideProblem[] {
+function engagementProblems(job: SlideJob, say: Say): readonly SlideProblem[] {
   const problems: SlideProblem[] = []
   const engagedMm = job.outerLegMm - job.stopGapMm - job.travelMm
   const lessTravelByMm = job.leastEngagedMm - engagedMm
   if (lessTravelByMm > slackMm) {
-    const message = `At full travel ${benchMm(engagedMm)} of each inner leg stay inside, ${benchMm(job.leastEngagedMm)} are wanted: travel ${benchMm(lessTravelByMm)} less, or make legs that much longer.`
+    const message = `At full travel ${say(engagedMm)} of each inner leg stay inside, ${say(job.leastEngagedMm)} are wanted: travel ${say(lessTravelByMm)} less, or make legs that much longer.`
     problems.push({ kind: 'tooLittleEngaged', engagedMm, lessTravelByMm, message })
   }
   const byMm = job.outAtPitchMm - job.travelMm
   if (byMm > slackMm) {
-    const message = `The slide stands ${benchMm(job.outAtPitchMm)} out at pitch, ${benchMm(byMm)} more than its travel.`
+    const message = `The slide stands ${say(job.outAtPitchMm)} out at pitch, ${say(byMm)} more than its travel.`
     problems.push({ kind: 'outBeyondTravel', byMm, message })
   }
   return problems
 }
 
-function spacingProblems(job: SlideJob, bow: Bow): readonly SlideProblem[] {
+function spacingProblems(job: SlideJob, bow: Bow, say: Say): readonly SlideProblem[] {
   const quartersMm = -acrossMm(bow)
   const tubesMm = outerTubeDiameterMm(job) - bow.legSpacingMm
   const fartherByMm = Math.max(quartersMm, tubesMm)
@@ -118,19 +131,19 @@ function spacingProblems(job: SlideJob, bow: Bow): readonly SlideProblem[] {
     quartersMm > tubesMm
       ? 'The two quarters of the bow do not fit between the legs'
       : 'The outer tubes run into each other'
-  const message = `${cause}: the legs must be ${benchMm(fartherByMm)} farther apart.`
+  const message = `${cause}: the legs must be ${say(fartherByMm)} farther apart.`
   return [{ kind: 'legsTooNear', fartherByMm, message }]
 }
 
-function bowAtHandProblems(job: SlideJob): readonly SlideProblem[] {
+function bowAtHandProblems(job: SlideJob, say: Say): readonly SlideProblem[] {
   if (job.bowAtHandRadiusMm === undefined) return []
   const overMm = job.legSpacingMm - 2 * job.bowAtHandRadiusMm
   if (overMm > springMm) {
-    const message = `The legs are ${benchMm(overMm)} too far apart for the bow at hand.`
+    const message = `The legs are ${say(overMm)} too far apart for the bow at hand.`
     return [{ kind: 'legsTooFarApart', nearerByMm: overMm, message }]
   }
   if (overMm < -springMm) {
-    const message = `The legs are ${benchMm(-overMm)} too near to each other for the bow at hand.`
+    const message = `The legs are ${say(-overMm)} too near to each other for the bow at hand.`
     return [{ kind: 'legsTooNear', fartherByMm: -overMm, message }]
   }
   return []

@@ -1,7 +1,7 @@
 import type { SizedSlide } from './sizeSlide.ts'
 
 /** What a sized slide holds for the window alone, or for the record in another form. */
-type NotWritten = 'kind' | 'job' | 'bowWithEndsMm' | 'range' | 'bend'
+type NotWritten = 'kind' | 'job' | 'unit' | 'bowWithEndsMm' | 'range' | 'bend'
 
 /** A sized slide as the headless command writes it, apart from its id. Lengths in mm, unrounded. */
 export interface SlideRecord extends Omit<SizedSlide, NotWritten> {

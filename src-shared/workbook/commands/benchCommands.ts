@@ -1,4 +1,5 @@
-import type { BenchList, BenchLists, BenchReading } from '../bench.ts'
+import type { BenchList, BenchLists, BenchReading, BenchSlide } from '../bench.ts'
+import { newSlide } from '../newJobs.ts'
 import type { Workbook } from '../workbook.ts'
 import { type Command, coalesced, recorded, withOptional } from './command.ts'
 
@@ -40,11 +41,35 @@ export function setJob<L extends BenchList, K extends keyof BenchLists[L]>(
   )
 }
 
-/** Hands a slide to another loop, perhaps of another design. */
-export function setSlideLoop(id: string, design: string, loop: string): Command {
+/**
+ * Hands a slide to another loop, perhaps of another design. Values that are still those a new slide would have for the
+ * old loop become those of the new one; what was typed stays.
+ *
+ * @param name what the slide is called from now on
+ */
+export function setSlideLoop(id: string, design: string, loop: string, name = id): Command {
   return recorded('Loop of slide', (workbook) =>
-    withJob(workbook, 'slides', id, (slide) => ({ ...slide, design, loop })),
+    withJob(workbook, 'slides', id, (slide) => ({
+      ...handedOn(slide, freshFor(workbook, slide.design, slide.loop), freshFor(workbook, design, loop)),
+      id: name,
+      design,
+      loop,
+    })),
   )
+}
+
+function freshFor({ designs }: Workbook, designId: string, loopId: string): BenchSlide | null {
+  const design = designs.find(({ id }) => id === designId)
+  const loop = design?.loops.find(({ id }) => id === loopId)
+  return design === undefined || loop === undefined ? null : newSlide('', design, loop)
+}
+
+function handedOn(slide: BenchSlide, before: BenchSlide | null, after: BenchSlide | null): BenchSlide {
+  if (before === null || after === null) return slide
+  const untouched = Object.entries(after).filter(
+    ([key]) => slide[key as keyof BenchSlide] === before[key as keyof BenchSlide],
+  )
+  return { ...slide, ...Object.fromEntries(untouched) }
 }
 
 /** The workbook with one job of a list changed; the same workbook when no job has that id. */

@@ -63,7 +63,9 @@ describe('Readings that are off alike', () => {
   it('are seen in a full table, whose combinations are sharp by design', () => {
     const table = ['', '2', '1', '3', '12', '23', '13', '123'].map((fingering) => [fingering, 4] as const)
     const [first] = remarks(readingsJob(exact, table, () => -25))
-    expect(first?.message).toMatch(/^Every reading is off alike, about −25\.0 cents\. Look for a leak/)
+    expect(first?.message).toMatch(
+      /^Every reading is off alike, about −25\.0 cents counted from what the design itself would give\. Look for a leak/,
+    )
     expect(first?.rows).toEqual([0, 1, 2, 3, 4, 5, 6, 7])
     expect(kinds(readingsJob(exact, table))).not.toContain('alike')
   })
@@ -87,7 +89,9 @@ describe('Readings that are off alike', () => {
 
   it('are seen beside one slip, which is not counted among them', () => {
     const [first] = remarks(readingsJob(exact, ten, (row) => (row === 6 ? 40 : -25)))
-    expect(first?.message).toMatch(/^Nearly every reading is off alike, about −25\.0 cents\./)
+    expect(first?.message).toMatch(
+      /^Nearly every reading is off alike, about −25\.0 cents counted from what the design itself would give\./,
+    )
     expect(first?.rows).toEqual([0, 1, 2, 3, 4, 5, 7, 8, 9])
   })
 
