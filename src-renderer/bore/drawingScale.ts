@@ -35,7 +35,9 @@ export interface MovableJoint {
 export const besidePx = 16
 const abovePx = 24
 const belowPx = 30
-const mostStretchedPx = 220
+const mostStretchedPx = 240
+/** A wide drawing may be higher, by this share of its width. */
+const mostStretchedShare = 0.2
 const stretches = [20, 15, 10, 8, 6, 5, 4, 3, 2]
 
 /**
@@ -46,7 +48,7 @@ export function drawnBore(
   sections: readonly BoreSection[],
   widthPx: number,
   stretched: boolean,
-  mostPx = mostStretchedPx,
+  mostPx = Math.max(mostStretchedPx, mostStretchedShare * widthPx),
 ): DrawnBore {
   const { points, jointsMm, valvesAtMm } = boreOutline(sections)
   const pxPerMm = (widthPx - 2 * besidePx) / Math.max(jointsMm.at(-1) ?? 1, 1)

@@ -15,7 +15,10 @@ interface CurvesTableProps {
 export const CurvesTable = memo(function CurvesTable(props: CurvesTableProps): ReactNode {
   const { model, selected, onPick } = props
   return (
-    <table className="figures" style={{ maxWidth: 150 + 230 * model.series.length }}>
+    <table
+      className="figures"
+      style={{ maxWidth: 150 + 230 * model.series.length, minWidth: 110 + 96 * model.series.length }}
+    >
       <caption className="unseen">{words.tableCaption(model.title)}</caption>
       <thead>
         <tr>
@@ -77,7 +80,7 @@ const Figure = memo(function Figure({
     <td className={Math.abs(cents) > band ? 'hot' : undefined}>
       <button type="button" className="cell" aria-pressed={on} onClick={() => onPick({ series, category })}>
         {note === null ? null : <i>{note}</i>}
-        {signedCents(cents)}
+        <span className="cents">{signedCents(cents)}</span>
       </button>
     </td>
   )

@@ -42,7 +42,14 @@ export function Compare(): ReactNode {
         </button>
       </div>
       <div className="tableFrame">
-        <TableOut name={titles.comparison} table={() => comparisonTable(all, unit, spelling)} />
+        <div className="tablesOut">
+          <TableOut name={titles.comparison} table={() => comparisonTable(all, unit, spelling)} />
+          <TableOut
+            name={titles.loopsInRoutes}
+            label={words.loopsInRoutes}
+            table={() => loopsInRoutesTable(all)}
+          />
+        </div>
         <table className="figures compare" style={{ maxWidth: 230 + 250 * all.length }}>
           <caption className="unseen">{words.ofDesigns}</caption>
           <thead>
@@ -76,9 +83,9 @@ export function Compare(): ReactNode {
               ))}
             </tbody>
           ))}
+          <LoopsInRoutes all={all} />
         </table>
       </div>
-      <LoopsInRoutes all={all} />
     </section>
   )
 }
@@ -201,28 +208,38 @@ function rowGroups(
   ]
 }
 
-/** How many loops lie in the route of each usual fingering, a line a design. */
+/** How many loops lie in the route of each usual fingering, a row a fingering. */
 function LoopsInRoutes({ all }: { readonly all: readonly DerivedDesign[] }): ReactNode {
   return (
-    <>
-      <h2>{words.loopsInRoutes}</h2>
-      <TableOut name={titles.loopsInRoutes} table={() => loopsInRoutesTable(all)} />
-      <dl className="routes">
-        {all.map(({ design, tables, series }) => (
-          <div key={design.id}>
-            <dt>
-              <SeriesMark series={series} /> {design.name}
-            </dt>
-            <dd>
-              {Object.entries(tables.summary.loopsInRoute).map(([fingering, count]) => (
-                <span key={fingering}>
-                  <b>{fingering}</b> {count}
-                </span>
-              ))}
-            </dd>
-          </div>
-        ))}
-      </dl>
-    </>
+    <tbody>
+      <tr className="group">
+        <th scope="rowgroup" colSpan={all.length + 1}>
+          {words.loopsInRoutes}
+        </th>
+      </tr>
+      {fingeringsOf(all).map((fingering) => (
+        <tr key={fingering}>
+          <th scope="row">{fingering}</th>
+          {all.map(({ design, tables }) => {
+            const count = tables.summary.loopsInRoute[fingering]
+            return count === undefined ? (
+              <td key={design.id} className="none">
+                ·
+              </td>
+            ) : (
+              <td key={design.id}>{count}</td>
+            )
+          })}
+        </tr>
+      ))}
+    </tbody>
   )
+}
+
+/** Every fingering that any of the designs uses, from the shortest route on. */
+function fingeringsOf(all: readonly DerivedDesign[]): readonly string[] {
+  const semitones = new Map(
+    all.flatMap(({ tables }) => tables.usual.map((each) => [each.name, each.semitones])),
+  )
+  return [...semitones].sort(([, a], [, b]) => a - b).map(([name]) => name)
 }

@@ -31,17 +31,19 @@ export const readingsWords = {
   open: (length: string, error: string) => `The open length is ${length} of tube, ± ${error}.`,
   columns: {
     loop: 'loop',
-    tube: 'is, tube',
-    off: 'off by, tube',
-    slide: 'move its slide',
-    newLoop: 'or a new loop, tube',
-    firstCut: 'first cut',
+    off: 'off by',
+    slide: 'move slide',
+    newLoop: 'or cut new',
+    firstCut: 'at first',
   },
+  answerUnits: (unit: string) => `${unit} of tube; a slide’s is movement`,
   none: '—',
-  offBy: (length: string, error: string, isLong: boolean) =>
-    `${length} ${isLong ? 'long' : 'short'}, ± ${error}`,
+  is: (length: string) => `is ${length}`,
+  offBy: (length: string, isLong: boolean) => `${length} ${isLong ? 'long' : 'short'}`,
+  doubt: (error: string, maybeNothing: boolean) =>
+    maybeNothing ? `± ${error}, may be nothing` : `± ${error}`,
   nothing: 'nothing to change',
-  maybeNothing: 'may be nothing: take more readings',
+  takeMore: 'Where a change may be nothing, take more readings before you cut.',
   slideMove: (movement: string, way: 'in' | 'out') => `${movement} ${way}`,
   slideHas: (loop: string, movement: string, way: 'in' | 'out') =>
     `The slide of ${loop} can move ${movement} ${way} and no more`,

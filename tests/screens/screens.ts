@@ -22,7 +22,8 @@ async function take(page: Page, scene: Scene, theme: string, width: number): Pro
 rmSync(folder, { recursive: true, force: true })
 mkdirSync(folder, { recursive: true })
 const server = await serveWindow(resolve(import.meta.dirname, '../../out/renderer'), 0)
-const browser = await chromium.launch(ownChromium)
+// As a person has them, with the bars of what scrolls.
+const browser = await chromium.launch({ ...ownChromium, ignoreDefaultArgs: ['--hide-scrollbars'] })
 for (const theme of ['light', 'dark'] as const) {
   for (const viewport of sizes) {
     for (const scene of scenes.filter(({ name }) => wanted.length === 0 || wanted.includes(name))) {

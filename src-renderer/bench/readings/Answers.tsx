@@ -19,7 +19,7 @@ export function Answers({ fit, design, more = [] }: AnswersProps): ReactNode {
   return (
     <section className="answers" aria-label={words.answers}>
       <h2>{words.answers}</h2>
-      {rows.length === 0 ? null : <AnswerTable rows={rows} />}
+      {rows.length === 0 ? null : <AnswerTable rows={rows} unit={unit} />}
       <ul>
         {[...answerSentences(fit, design, unit), ...more].map((sentence) => (
           <li key={sentence}>{sentence}</li>
@@ -29,14 +29,19 @@ export function Answers({ fit, design, more = [] }: AnswersProps): ReactNode {
   )
 }
 
-function AnswerTable({ rows }: { readonly rows: readonly AnswerRow[] }): ReactNode {
+interface AnswerTableProps {
+  readonly rows: readonly AnswerRow[]
+  readonly unit: 'mm' | 'in'
+}
+
+function AnswerTable({ rows, unit }: AnswerTableProps): ReactNode {
   const { columns } = words
   return (
     <table className="figures answerTable">
+      <caption>{words.answerUnits(unit)}</caption>
       <thead>
         <tr>
           <th scope="col">{columns.loop}</th>
-          <th scope="col">{columns.tube}</th>
           <th scope="col">{columns.off}</th>
           <th scope="col">{columns.slide}</th>
           <th scope="col">{columns.newLoop}</th>
@@ -44,14 +49,13 @@ function AnswerTable({ rows }: { readonly rows: readonly AnswerRow[] }): ReactNo
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ loop, tube, off, kind, slide, newLoop, firstCut }, i) => (
+        {rows.map(({ loop, off, doubt, kind, slide, newLoop, firstCut }, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two loops may have one name
           <tr key={i}>
             <th scope="row">{loop}</th>
-            <td>{tube}</td>
             <td>
-              {kind === 'nothing' ? words.nothing : (off ?? words.none)}
-              {kind === 'doubtful' ? <i>{words.maybeNothing}</i> : null}
+              {off}
+              <i>{words.doubt(doubt, kind === 'doubtful')}</i>
             </td>
             <td>{slide ?? words.none}</td>
             <td>{newLoop ?? words.none}</td>

@@ -1,17 +1,18 @@
 import type { FittedLoop, ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
 import { type SlideMove, slideMove } from '#shared/bench/readings/slideMove.ts'
 import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
-import { unitMm } from '#shared/quantity/units.ts'
 import { loopNamed } from '#shared/valves/loop.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
+import { lengthFigure } from '../../fields/LengthField.tsx'
 import { readingsWords as words } from '../../words/benchReadings.ts'
 
 /** What the readings say of one loop, in words. */
 export interface AnswerRow {
   readonly loop: string
-  readonly tube: string
-  /** How far it is off and how sure that is; `null` where no length is wanted. */
-  readonly off: string | null
+  /** How far it is off, or how long it is where no length is wanted. */
+  readonly off: string
+  /** How sure that is. */
+  readonly doubt: string
   /** `nothing`: there is nothing to change; `doubtful`: it may be nothing; `clear` otherwise. */
   readonly kind: 'clear' | 'doubtful' | 'nothing'
   readonly slide: string | null
@@ -24,25 +25,32 @@ const leastShownMm = 0.05
 
 /** A row for each loop that the readings settle. No length is given to cut while the readings contradict each other. */
 export function answerRows(fit: ReadingsFit, design: Design, unit: 'mm' | 'in'): readonly AnswerRow[] {
-  const text = (mm: number): string => lengthText(mm, unit)
+  const figure = (mm: number): string => lengthFigure(mm, unit)
   const isHeld = cutsAreHeld(fit)
   return Object.entries(fit.loops).map(([id, loop]) => {
-    const common = {
-      loop: loopNamed(design.loops, id),
-      tube: `${plainFigure(loop.value / unitMm(unit), unit === 'mm' ? 1 : 3)} ± ${text(loop.standardError)}`,
-    }
+    const name = loopNamed(design.loops, id)
     const { targetMm, changeMm, changeStandardErrorMm: errorMm, firstCutMm } = loop
     if (targetMm === null || changeMm === null || errorMm === null || firstCutMm === null)
-      return { ...common, off: null, kind: 'clear', slide: null, newLoop: null, firstCut: null }
+      return {
+        loop: name,
+        off: words.is(figure(loop.value)),
+        doubt: figure(loop.standardError),
+        kind: 'clear',
+        slide: null,
+        newLoop: null,
+        firstCut: null,
+      }
     const kind = kindOf(changeMm, errorMm)
     const move = slideMove(changeMm, slideOf(design, id))
+    const isNothing = kind === 'nothing'
     return {
-      ...common,
-      off: words.offBy(text(Math.abs(changeMm)), text(errorMm), changeMm < 0),
+      loop: name,
+      off: isNothing ? words.nothing : words.offBy(figure(Math.abs(changeMm)), changeMm < 0),
+      doubt: figure(errorMm),
       kind,
-      slide: kind === 'nothing' || isHeld ? null : words.slideMove(text(move.movementMm), move.way),
-      newLoop: kind === 'nothing' || isHeld ? null : text(targetMm),
-      firstCut: kind === 'nothing' || isHeld ? null : text(firstCutMm),
+      slide: isNothing || isHeld ? null : words.slideMove(figure(move.movementMm), move.way),
+      newLoop: isNothing || isHeld ? null : figure(targetMm),
+      firstCut: isNothing || isHeld ? null : figure(firstCutMm),
     }
   })
 }
@@ -76,7 +84,16 @@ export function answerSentences(fit: ReadingsFit, design: Design, unit: 'mm' | '
     .map(([harmonic, { value, standardError }]) =>
       words.offset(harmonic, signedCents(value), plainFigure(standardError, 1), referenceHarmonic),
     )
-  return [...(cutsAreHeld(fit) ? [words.cutsHeld] : ofLoops), openSentence, ...offsets]
+  const isDoubtful = Object.values(loops).some(
+    ({ changeMm, changeStandardErrorMm }) =>
+      changeMm !== null && kindOf(changeMm, changeStandardErrorMm ?? 0) === 'doubtful',
+  )
+  return [
+    ...(isDoubtful ? [words.takeMore] : []),
+    ...(cutsAreHeld(fit) ? [words.cutsHeld] : ofLoops),
+    openSentence,
+    ...offsets,
+  ]
 }
 
 function slideMoveOf(design: Design, id: string, { changeMm }: FittedLoop): SlideMove | null {

@@ -35,7 +35,6 @@ export function PrintButtons({
       ) : null}
       <Segments
         label={printingWords.paper}
-        labelHidden
         value={paper}
         options={[
           { value: 'A4', text: printingWords.papers.A4 },
