@@ -3,7 +3,7 @@ import { access } from 'node:fs/promises'
 import { basename, dirname, join, sep } from 'node:path'
 import * as z from 'zod'
 import type { RecentWorkbook } from '#shared/bridge/bridge.ts'
-import { inTurn } from './inTurn.ts'
+import { inTurn } from '#shared/bridge/inTurn.ts'
 import { readStored, writeStored } from './stored.ts'
 
 const longest = 10

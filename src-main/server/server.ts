@@ -69,7 +69,12 @@ function lookUp(files: OwnFiles, request: IncomingMessage): OwnFile | Refusal {
 /** A page elsewhere whose name was made to resolve to this machine asks with its own name as host. */
 function isOurHost(request: IncomingMessage): boolean {
   const port = request.socket.localPort
-  return request.headers.host === `127.0.0.1:${port}` || request.headers.host === `localhost:${port}`
+  // Of the port that every address has unless another is named, nothing is said.
+  const names = ['127.0.0.1', 'localhost'].flatMap((name) => [
+    `${name}:${port}`,
+    ...(port === 80 ? [name] : []),
+  ])
+  return names.includes(request.headers.host ?? '')
 }
 
 function send(file: OwnFile, headOnly: boolean, response: ServerResponse): void {
@@ -84,6 +89,8 @@ function send(file: OwnFile, headOnly: boolean, response: ServerResponse): void 
     if (response.headersSent) response.destroy()
     else refuse(response, { status: 404, message: 'This file is gone; start the program again.' })
   })
+  // Who breaks a download off does not leave the file open.
+  response.once('close', () => content.destroy())
   content.pipe(response)
 }
 

@@ -7,16 +7,17 @@ export const usualPort = 47_613
 
 export interface Served {
   readonly server: RunningServer
-  /** The port that was wanted and could not be had. */
-  readonly refusedPort: number | null
+  /** The port that was wanted and could not be had, and whether another program has it. */
+  readonly refused: { readonly port: number; readonly isTaken: boolean } | null
 }
 
 /** Serves the window on the wanted port, or on any free one. */
 export async function serveSomewhere(folder: string, wantedPort: number): Promise<Served> {
   try {
-    return { server: await serveWindow(folder, wantedPort), refusedPort: null }
+    return { server: await serveWindow(folder, wantedPort), refused: null }
   } catch (error) {
     if (!['EADDRINUSE', 'EACCES', 'EADDRNOTAVAIL'].includes(codeOf(error))) throw error
-    return { server: await serveWindow(folder, 0), refusedPort: wantedPort }
+    const isTaken = codeOf(error) === 'EADDRINUSE'
+    return { server: await serveWindow(folder, 0), refused: { port: wantedPort, isTaken } }
   }
 }

@@ -39,9 +39,12 @@ async function whyNotDesktop(options: StartOptions): Promise<string | null> {
 }
 
 async function showInBrowser(options: StartOptions, reason: string): Promise<void> {
-  const { server, refusedPort } = await serveSomewhere(join(root, 'out/renderer'), options.port ?? usualPort)
+  const { server, refused } = await serveSomewhere(join(root, 'out/renderer'), options.port ?? usualPort)
   console.log(`Ferrule runs in the browser because ${reason}.`)
-  if (refusedPort !== null) console.log(`Port ${refusedPort} is taken, so another is used.`)
+  if (refused !== null) {
+    const why = refused.isTaken ? 'is taken' : 'may not be used here'
+    console.log(`Port ${refused.port} ${why}, so another is used.`)
+  }
   if (options.files.length > 0)
     console.log('Open your file there with “Open”: a browser cannot be handed one.')
   console.log(`Its address: ${server.address}`)

@@ -14,7 +14,7 @@ import { type Question, questionKinds, readQuestion } from './question.ts'
 /** `ferrule lengths`: the lengths of some free loops that make a design's errors least. */
 export const lengths: Command = {
   usage:
-    'lengths FILE --design ID --free L1,L2,… [--open-free] [--leave-out 3,1-3] [--objective rms|largest] [--json | --csv]',
+    'lengths FILE --design ID [--free L1,L2,…] [--open-free] [--leave-out 3,1-3] [--objective rms|largest] [--json | --csv]',
   ready: loadHighs,
   run: (args) => {
     const options = readOptions(args, questionKinds)

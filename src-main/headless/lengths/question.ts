@@ -41,6 +41,7 @@ export function readQuestion({ files, flags, values }: Options): Result<Question
   if (!values.has('free') && !openFree) {
     return refused('found neither --free nor --open-free, expected loops, the open route or both')
   }
+  if (values.get('free')?.trim() === '') return refused('--free: found nothing, expected ids of loops')
   const request = {
     free: listed(values.get('free')),
     openFree,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { inTurn } from '../../../src-main/files/inTurn.ts'
+import { inTurn } from '#shared/bridge/inTurn.ts'
 
 describe('Tasks in turn', () => {
   test('each starts when the one before it has ended, and each answer goes to who asked', async () => {

@@ -1,4 +1,4 @@
-import { execFile } from 'node:child_process'
+import { execFile, spawn } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
 
 import { runFerrule } from '../../../src-main/headless/run.ts'
@@ -15,6 +15,19 @@ export interface Ran {
 export function ferruleHere(args: readonly string[]): Ran {
   const { code, output, complaint } = runFerrule(args)
   return { code, stdout: output, stderr: complaint }
+}
+
+/** Runs it with nobody reading one of its streams; the exit code. */
+export function ferruleUnread(args: readonly string[], unread: 'stdout' | 'stderr'): Promise<number | null> {
+  const tsx = import.meta.resolve('tsx')
+  const child = spawn(process.execPath, ['--import', tsx, `${root}/src-main/headless/ferrule.ts`, ...args], {
+    cwd: root,
+    env: { ...process.env, npm_lifecycle_event: '' },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  })
+  child[unread].destroy()
+  child[unread === 'stdout' ? 'stderr' : 'stdout'].resume()
+  return new Promise((done) => child.once('close', done))
 }
 
 /** Runs the headless command as a person would, in a process of its own. */

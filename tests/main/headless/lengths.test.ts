@@ -164,10 +164,7 @@ describe('ferrule lengths refuses with code 2, nothing on standard output and th
       ['lengths', alto, '--design', 'plain', '--free', 'L1,L9'],
       '--free: found L9, expected the id of a loop of the design',
     ],
-    [
-      ['lengths', alto, '--design', 'plain', '--free', ''],
-      '--free: found , expected the id of a loop of the design',
-    ],
+    [['lengths', alto, '--design', 'plain', '--free', ''], '--free: found nothing, expected ids of loops'],
     [[...plain, '--leave-out', '3,4'], '--leave-out: found 4, expected a fingering of the design'],
     [[...plain, '--objective', 'mean'], '--objective: found mean, expected rms, largest'],
     [[...plain, '--json', '--csv'], 'found both --json and --csv, expected one of them'],

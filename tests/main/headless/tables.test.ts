@@ -12,7 +12,7 @@ import { tablesRecord } from '#shared/workbook/tablesRecord.ts'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { examplesFolder, exampleText, exampleWorkbook } from '../../fixtures/exampleFiles.ts'
 import { loosened, workbookWith } from '../../fixtures/workbooks.ts'
-import { ferrule, ferruleHere } from './ferrule.ts'
+import { ferrule, ferruleHere, ferruleUnread } from './ferrule.ts'
 
 // A process of its own takes a second, and longer on a busy machine.
 vi.setConfig({ testTimeout: 60_000 })
@@ -239,6 +239,18 @@ describe('ferrule refuses with code 2, nothing on standard output and the reason
     )
   })
 
+  it('is told of one command when its help is asked for', () => {
+    expect(ferruleHere(['-h']).stdout).toBe(usage)
+    for (const args of [
+      ['bore', '--help'],
+      ['bore', bass, '-h'],
+    ]) {
+      const { code, stdout, stderr } = ferruleHere(args)
+      expect([code, stderr]).toEqual([0, ''])
+      expect(stdout).toMatch(/^Usage:\n {2}ferrule bore FILE .*\n$/)
+    }
+  })
+
   it.each<[readonly string[], string]>([
     [['tables'], 'found no file, expected at least one design file'],
     [['tables', bass, '--xml'], 'found option --xml, expected --show, --json, --csv'],
@@ -338,6 +350,10 @@ describe('ferrule as a process', () => {
     expect(code).toBe(0)
     expect(stdout).toMatch(/^Summary\ndesign +rms cents/)
     expect(stderr).toMatch(/^Warning: designs\[0\]\.loops: /)
+  })
+
+  it.each(['stdout', 'stderr'] as const)('ends well though nobody reads its %s', async (unread) => {
+    expect(await ferruleUnread(['tables', bass], unread)).toBe(0)
   })
 
   it('lists its commands when asked', async () => {

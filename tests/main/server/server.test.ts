@@ -1,4 +1,5 @@
-import { mkdir, rm, symlink, writeFile } from 'node:fs/promises'
+import { existsSync } from 'node:fs'
+import { mkdir, readdir, readlink, rm, symlink, writeFile } from 'node:fs/promises'
 import type { IncomingMessage } from 'node:http'
 import { request } from 'node:http'
 import { networkInterfaces } from 'node:os'
@@ -67,6 +68,34 @@ function ask(
     asking.end()
   })
 }
+
+/** Files that this process holds open below a folder, where the system tells. */
+async function openBelow(folder: string): Promise<readonly string[]> {
+  const names = await readdir('/proc/self/fd')
+  const paths = await Promise.all(names.map((name) => readlink(`/proc/self/fd/${name}`).catch(() => '')))
+  return paths.filter((path) => path.startsWith(folder))
+}
+
+describe.skipIf(!existsSync('/proc/self/fd'))('a download that is broken off', () => {
+  test('leaves no file open', async ({ root, server }) => {
+    await writeFile(join(root, 'large.js'), 'x'.repeat(8_000_000))
+    const again = await serveWindow(root, 0)
+    for (let i = 0; i < 5; i++) {
+      await new Promise<void>((resolve) => {
+        const asking = request({ host: '127.0.0.1', port: again.port, path: '/large.js' }, (response) => {
+          response.once('data', () => {
+            response.destroy()
+            resolve()
+          })
+        })
+        asking.end()
+      })
+    }
+    await expect.poll(() => openBelow(root)).toEqual([])
+    await again.stop()
+    expect(server.port).not.toBe(again.port)
+  })
+})
 
 describe('The browser form’s server', () => {
   test('gives the page with the headers of the desktop form', async ({ server }) => {
@@ -179,12 +208,12 @@ describe('The browser form’s server', () => {
 describe('The port', () => {
   test('is the wanted one while it is free, and another when it is taken', async ({ server, root }) => {
     const other = await serveSomewhere(root, server.port)
-    expect(other.refusedPort).toBe(server.port)
+    expect(other.refused).toEqual({ port: server.port, isTaken: true })
     expect(other.server.port).not.toBe(server.port)
     const freed = other.server.port
     await other.server.stop()
     const again = await serveSomewhere(root, freed)
-    expect([again.refusedPort, again.server.address]).toEqual([null, `http://127.0.0.1:${freed}/`])
+    expect([again.refused, again.server.address]).toEqual([null, `http://127.0.0.1:${freed}/`])
     await again.server.stop()
   })
 })
