@@ -12,11 +12,14 @@ import './look/print.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
+import { FailureGuard } from './look/FailureGuard.tsx'
 
 const root = document.getElementById('root')
 if (root === null) throw new Error('the page has no place for the window')
 createRoot(root).render(
   <StrictMode>
-    <App />
+    <FailureGuard>
+      <App />
+    </FailureGuard>
   </StrictMode>,
 )

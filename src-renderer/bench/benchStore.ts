@@ -4,6 +4,7 @@ import type { BenchList, BenchLists } from '#shared/workbook/bench.ts'
 import { addJob, jobsOf, removeJob } from '#shared/workbook/commands/benchCommands.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { forgetWithWorkbook } from '../state/perWorkbook.ts'
+import { runOrSay } from '../state/runOrSay.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
 
 export type BenchPart = BenchList | 'onePiece'
@@ -77,7 +78,7 @@ export function useJob<L extends BenchList>(list: L): BenchLists[L] | null {
 
 /** Adds a job and shows it. */
 export function startJob<L extends BenchList>(list: L, job: BenchLists[L]): void {
-  if (run(addJob(list, job)) === null) showJob(list, job.id)
+  if (runOrSay(addJob(list, job))) showJob(list, job.id)
 }
 
 /** Deletes a job; the first of its list is shown then. */

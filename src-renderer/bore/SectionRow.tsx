@@ -16,6 +16,7 @@ import { LengthField, lengthFigure } from '../fields/LengthField.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
+import { runOrSay } from '../state/runOrSay.ts'
 import { useSettings } from '../state/settings.ts'
 import { boreWords } from '../words/bore.ts'
 import { useBoreView } from './boreStore.ts'
@@ -99,7 +100,7 @@ function KindAndName({ designId, section, index }: SectionRowProps): ReactNode {
           labelHidden
           value={section.kind}
           options={options}
-          take={(kind) => tryRun(changeSection(designId, index, changedKind(section, kind as AddedKind)))}
+          take={(kind) => runOrSay(changeSection(designId, index, changedKind(section, kind as AddedKind)))}
         />
       )}
       <TextField

@@ -1,5 +1,6 @@
 import type { FileChange, SaveAnswer } from '#shared/bridge/bridge.ts'
 import { fileNameFor, workbookEnding } from '#shared/bridge/fileName.ts'
+import { inTurn } from '#shared/bridge/inTurn.ts'
 import { megabytesText, mostBytes } from '#shared/workbook/fileLimit.ts'
 import { bridgeWords as words } from '../words/bridge.ts'
 import type { BrowserFile } from './browserReading.ts'
@@ -22,9 +23,10 @@ export interface BrowserWriting {
 
 export function browserWriting(): BrowserWriting {
   const pickers = pickersOf(window)
+  // One thing at a time: a file that is written slowly must not become the current one after another was opened.
+  const queue = inTurn()
   let current: BrowserFile | null = null
   let recentId: string | null = null
-  let isWriting = false
   let told: unknown = null
 
   async function makeCurrent(file: BrowserFile | null): Promise<void> {
@@ -33,19 +35,11 @@ export function browserWriting(): BrowserWriting {
     recentId = file?.handle == null ? null : await rememberHandle(file.handle)
   }
 
-  /** Between the end of writing and the look at the new time, our own change would pass for another's. */
-  async function whileWriting(write: () => Promise<SaveAnswer>): Promise<SaveAnswer> {
-    isWriting = true
-    return write().finally(() => {
-      isWriting = false
-    })
-  }
-
   async function lookAgain(): Promise<FileChange | null> {
     const handle = current?.handle
-    if (isWriting || current === null || handle == null) return null
+    if (current === null || handle == null) return null
     const standing = await standingOf(handle, current.modifiedMs)
-    if (isWriting || standing === null) return null
+    if (standing === null) return null
     const isNews = standing !== 'same' && standing !== told
     told = standing
     if (!isNews) return null
@@ -85,10 +79,10 @@ export function browserWriting(): BrowserWriting {
   }
 
   return {
-    makeCurrent,
-    save: (text, name) => whileWriting(() => save(text, name)),
-    saveAs: (text, name) => whileWriting(() => saveAs(text, name)),
-    lookAgain,
+    makeCurrent: (file) => queue(() => makeCurrent(file)),
+    save: (text, name) => queue(() => save(text, name)),
+    saveAs: (text, name) => queue(() => saveAs(text, name)),
+    lookAgain: () => queue(lookAgain),
     currentHandle: () => current?.handle ?? null,
     currentRecentId: () => recentId,
   }

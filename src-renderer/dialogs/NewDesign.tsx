@@ -14,6 +14,7 @@ import { NumberField } from '../fields/NumberField.tsx'
 import { TextField } from '../fields/TextField.tsx'
 import { useSelectedDesign } from '../state/derived.ts'
 import { startWorkbook } from '../state/fileActions.ts'
+import { runOrSay } from '../state/runOrSay.ts'
 import { useSettings } from '../state/settings.ts'
 import { selectDesign } from '../state/viewStore.ts'
 import { run, useWorkbook } from '../state/workbookStore.ts'
@@ -56,10 +57,7 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
         { ...workbook, name: typed === '' ? ownName : typed, designs: [design] },
         { unsaved: true },
       )
-    } else {
-      run(addDesign(design))
-      selectDesign(id)
-    }
+    } else if (runOrSay(addDesign(design))) selectDesign(id)
     closeDialog()
   }
 

@@ -1,9 +1,8 @@
-import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react'
+import { type KeyboardEvent, type ReactNode, useId, useRef } from 'react'
 import { Mark } from '../help/Mark.tsx'
-import { awaitTaking } from '../state/waitingEntries.ts'
 import { endBurst } from '../state/workbookStore.ts'
-import { fieldWords } from '../words/fields.ts'
 import type { MarkId } from '../words/marks.ts'
+import { useDraft } from './useDraft.ts'
 
 /** What a typed text means, or what is wrong with it. */
 export type Typed =
@@ -32,64 +31,21 @@ export interface QuantityFieldProps {
   readonly width?: number
 }
 
-/** A typed value is taken when typing pauses this long, ms. */
-const pauseMs = 600
-
 /** A text field for a quantity: keeps what was typed, takes it on Enter, on leaving or after a pause. */
 export function QuantityField(props: QuantityFieldProps): ReactNode {
-  const [draft, setDraft] = useState<string | null>(null)
-  const [message, setMessage] = useState<string | null>(null)
-  const timer = useRef<ReturnType<typeof setTimeout>>(undefined)
   const id = useId()
-  useEffect(() => () => clearTimeout(timer.current), [])
-  const present = useRef(props)
-  present.current = props
-  useEffect(() => {
-    if (draft === null) return
-    return awaitTaking(() => {
-      clearTimeout(timer.current)
-      setMessage(taken(present.current, draft))
-    })
-  }, [draft])
-
   const input = useRef<HTMLInputElement>(null)
-  // A refused text is of no use once another value has come from elsewhere.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another value is what this waits for
-  useEffect(() => {
-    if (document.activeElement === input.current) return
-    setDraft(null)
-    setMessage(null)
-  }, [props.shown])
-
-  const settle = (text: string, leaving: boolean): void => {
-    clearTimeout(timer.current)
-    const problem = taken(props, text)
-    setMessage(problem)
-    if (problem === null && leaving) setDraft(null)
-  }
-  const type = (text: string): void => {
-    setDraft(text)
-    clearTimeout(timer.current)
-    timer.current = setTimeout(() => {
-      // While typing goes on, what is not yet a value is no mistake.
-      if (text.trim() !== '' && props.read(text).ok && taken(props, text) === null) setMessage(null)
-    }, pauseMs)
-  }
+  const { draft, message, type, settle, forget, step } = useDraft(props, input)
   const key = (event: KeyboardEvent): void => {
-    if (event.key === 'Enter') settle(draft ?? props.shown, true)
+    if (event.key === 'Enter') settle(true)
     else if (event.key === 'Escape' && draft !== null) {
       event.stopPropagation()
-      clearTimeout(timer.current)
-      setDraft(null)
-      setMessage(null)
+      forget()
     } else if (props.step && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
       event.preventDefault()
-      const by = props.step.by * (event.shiftKey ? 10 : 1) * (event.key === 'ArrowUp' ? 1 : -1)
-      setDraft(null)
-      setMessage(props.take(props.step.value + by))
+      step(props.step.by * (event.shiftKey ? 10 : 1) * (event.key === 'ArrowUp' ? 1 : -1))
     }
   }
-
   return (
     <div className={props.derived ? 'field derived' : 'field'}>
       <label htmlFor={id} className={props.labelHidden ? 'unseen' : undefined} title={props.help}>
@@ -113,7 +69,7 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
           onChange={(event) => type(event.target.value)}
           onFocus={(event) => event.target.select()}
           onBlur={() => {
-            if (draft !== null) settle(draft, true)
+            if (draft !== null) settle(true)
             endBurst()
           }}
           onKeyDown={key}
@@ -127,17 +83,4 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
       )}
     </div>
   )
-}
-
-/** Hands a typed text on; the message when it is no value or is refused. */
-function taken({ read, take, clear, label, shown }: QuantityFieldProps, text: string): string | null {
-  if (text === shown) return null
-  if (text.trim() === '' && clear !== undefined) {
-    clear()
-    return null
-  }
-  const typed = read(text)
-  if (!typed.ok) return fieldWords.named(label, typed.message)
-  const refused = take(typed.value)
-  return refused === null ? null : fieldWords.named(label, refused)
 }

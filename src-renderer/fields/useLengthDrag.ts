@@ -18,8 +18,8 @@ interface Held {
   readonly mmPerPx: number
 }
 
-/** Lengths are dragged in steps of this, mm: what a bench can hold. */
-const gridMm = 0.1
+/** Lengths are dragged to so many steps in a millimetre: what a bench can hold. */
+const stepsInMm = 10
 
 /**
  * Drags a length along a drawing, by pointer or keys. Each animation frame takes the newest place of the pointer, so
@@ -84,5 +84,5 @@ const keySteps: Readonly<Record<string, number>> = {
 }
 
 function onGrid(lengthMm: number): number {
-  return Math.max(0, Math.round(lengthMm / gridMm) * gridMm)
+  return Math.max(0, Math.round(lengthMm * stepsInMm) / stepsInMm)
 }

@@ -90,8 +90,10 @@ function standsAt({ design, tables }: DerivedDesign, { lengths }: Proposal): boo
 function take({ design, tables }: DerivedDesign, { lengths }: Proposal): string | null {
   endBurst()
   const { inTuneOpenMm } = tables.mainSlide
+  // An open note that the solver left alone keeps the very cents that were typed.
+  const isOpenMoved = Math.abs(lengths.openChangeMm - (tables.mainSlide.openMm - inTuneOpenMm)) >= sameMm
   const openDetuningCents = centsBetween(inTuneOpenMm + lengths.openChangeMm, inTuneOpenMm)
-  const taken = { loopsMm: lengths.lengthsMm, openDetuningCents }
+  const taken = { loopsMm: lengths.lengthsMm, ...(isOpenMoved ? { openDetuningCents } : {}) }
   const refused = tryRun(takeIntoDesign(verdictWords.takeStep, design.id, taken))
   if (refused === null) useLengths.setState({ walkedTo: null })
   return refused

@@ -22,6 +22,7 @@ import { TextField } from '../fields/TextField.tsx'
 import { Mark } from '../help/Mark.tsx'
 import { SeriesMark } from '../look/SeriesMark.tsx'
 import { type DerivedDesign, useDerived, useSelectedDesign } from '../state/derived.ts'
+import { runOrSay } from '../state/runOrSay.ts'
 import { useSettings } from '../state/settings.ts'
 import { useFollowing } from '../state/useFollowing.ts'
 import { selectDesign, toggleHidden, useView } from '../state/viewStore.ts'
@@ -190,6 +191,5 @@ function duplicate(designId: string): void {
   const { workbook } = useWorkbook.getState()
   if (workbook === null) return
   const copyId = copyIdOf(workbook, designId)
-  run(duplicateDesign(designId, copyId))
-  selectDesign(copyId)
+  if (runOrSay(duplicateDesign(designId, copyId))) selectDesign(copyId)
 }

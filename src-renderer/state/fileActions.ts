@@ -11,7 +11,7 @@ import { filesWords as words } from '../words/files.ts'
 import { keepingWords } from '../words/keeping.ts'
 import { forgetEarlierWorkbook } from './perWorkbook.ts'
 import { useView } from './viewStore.ts'
-import { takeWaitingEntries } from './waitingEntries.ts'
+import { takeWaitingEntries, useWaiting } from './waitingEntries.ts'
 import { run, showWorkbook, useWorkbook } from './workbookStore.ts'
 
 /** The file behind the workbook, and what is being said or asked about it. */
@@ -46,10 +46,11 @@ export function isDirty(): boolean {
   return workbook !== null && workbook !== useFile.getState().saved
 }
 
-/** Hook form of `isDirty`. */
+/** Hook form of `isDirty`; a value that is typed and not yet taken is work that no file has, too. */
 export function useDirty(): boolean {
   const saved = useFile((state) => state.saved)
-  return useWorkbook(({ workbook }) => workbook !== null && workbook !== saved)
+  const isTyping = useWaiting((state) => state.count > 0)
+  return useWorkbook(({ workbook }) => workbook !== null && (isTyping || workbook !== saved))
 }
 
 /** Does something that replaces the open workbook, after asking about unsaved work. */
@@ -59,13 +60,17 @@ export function whenKept(proceed: () => void): void {
   else proceed()
 }
 
-/** Shows a workbook that has no file yet; an example or a new one counts as unsaved once it is edited. */
+/** Shows a workbook that has no file yet: an example counts as unsaved once it is edited, a new one (`unsaved`) at once. */
 export function startWorkbook(workbook: Workbook | null, { unsaved = false } = {}): void {
   void bridge.releaseFile()
   show(workbook, unsaved ? null : workbook, null)
 }
 
+/** Counts what was shown: what is written after another workbook has taken its place is not that one's file. */
+let shownCount = 0
+
 function show(workbook: Workbook | null, saved: Workbook | null, fileName: string | null): void {
+  shownCount++
   showWorkbook(workbook)
   forgetEarlierWorkbook()
   useFile.setState({ saved, fileName, trouble: null, pending: null })
@@ -164,11 +169,12 @@ async function write(
   takeWaitingEntries()
   const { workbook } = useWorkbook.getState()
   if (workbook === null) return true
+  const countAtStart = shownCount
   const answer = await by(writeWorkbook(workbook), fileNameFor(workbook.name, workbookEnding)).catch(
     (): SaveAnswer => ({ kind: 'failed', message: keepingWords.notAnswered }),
   )
   if (answer.kind === 'saved') {
-    useFile.setState({ saved: workbook, fileName: answer.name })
+    if (shownCount === countAtStart) useFile.setState({ saved: workbook, fileName: answer.name })
     return true
   }
   if (answer.kind === 'failed') {

@@ -1,10 +1,12 @@
 import { useEffect } from 'react'
 import type { MenuCommand } from '#shared/bridge/bridge.ts'
+import { shownName } from '#shared/bridge/shownName.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { useKeeping } from '../keeping/useKeeping.ts'
 import { filesWords } from '../words/files.ts'
 import {
+  isDirty,
   openByDialog,
   save,
   saveAs,
@@ -23,7 +25,7 @@ export const commands: Readonly<Record<MenuCommand, () => void>> = {
   open: openByDialog,
   save: () => void save(),
   saveAs: () => void saveAs(),
-  saveThenClose: () => void save().then((kept) => (kept ? bridge.closeWindow() : undefined)),
+  saveThenClose: () => void saveThenClose(),
   undo,
   redo,
   print: () => print('printer'),
@@ -33,6 +35,14 @@ export const commands: Readonly<Record<MenuCommand, () => void>> = {
   report: () => useDialog.setState({ open: 'report' }),
   settings: () => useDialog.setState({ open: 'settings' }),
   startPage: () => whenKept(() => startWorkbook(null)),
+}
+
+/** Closes once everything is kept: what is edited while a file is written is written, too. */
+async function saveThenClose(): Promise<void> {
+  do {
+    if (!(await save())) return
+  } while (isDirty())
+  await bridge.closeWindow()
 }
 
 /** Looks for something, unless a dialog waits for an answer. */
@@ -63,6 +73,15 @@ export function useForm(): void {
   const name = fileName ?? workbook?.name ?? ''
   const hasWorkbook = workbook !== null
   useEffect(() => {
-    void bridge.showState({ name, dirty, undo: undoName, redo: redoName, hasWorkbook })
+    const state = { name, dirty, undo: undoName, redo: redoName, hasWorkbook }
+    const shown = { ...state, name: shownName(name), undo: shownStep(undoName), redo: shownStep(redoName) }
+    // A form that cannot take the state is still not to close on unsaved work.
+    void bridge.showState(shown).catch(() => bridge.showState({ ...nothingNamed, hasWorkbook }))
   }, [name, hasWorkbook, dirty, undoName, redoName])
+}
+
+const nothingNamed = { name: '', dirty: true, undo: null, redo: null } as const
+
+function shownStep(step: string | null): string | null {
+  return step === null ? null : shownName(step)
 }

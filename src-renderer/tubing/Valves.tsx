@@ -20,6 +20,7 @@ import { NumberField } from '../fields/NumberField.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import { TextField } from '../fields/TextField.tsx'
 import { Mark } from '../help/Mark.tsx'
+import { runOrSay } from '../state/runOrSay.ts'
 import { run } from '../state/workbookStore.ts'
 import { valveWords as words } from '../words/tubing.ts'
 
@@ -36,7 +37,7 @@ export function Valves({ design, openMm }: { readonly design: Design; readonly o
       lengthMm: loopForDropMm(openMm, semitones),
       pressed: [id],
     }
-    run(addValve(design.id, { id, semitones }, loop))
+    runOrSay(addValve(design.id, { id, semitones }, loop))
   }
   return (
     <>
@@ -57,7 +58,7 @@ export function Valves({ design, openMm }: { readonly design: Design; readonly o
           type="button"
           className="add"
           onClick={() =>
-            run(
+            runOrSay(
               addLoop(design.id, {
                 id: freshLoopId(design, 'loop'),
                 lengthMm: 0,

@@ -1,5 +1,6 @@
 import { type Remote, wrap } from 'comlink'
 import { useEffect, useState } from 'react'
+import { workWords } from '../words/work.ts'
 import { newestFirst } from './newestFirst.ts'
 
 /** The latest answer, with the question it answers: while a newer one is worked on, the older one stays. */
@@ -37,10 +38,19 @@ export function workDesk<Api, Kind extends string>(
   let started: { readonly worker: Worker; readonly remote: Remote<Api> } | null = null
   let stop: ((reason: Error) => void) | null = null
 
+  const giveUp = (message: string): void => {
+    started?.worker.terminate()
+    started = null
+    stop?.(new Error(message))
+    stop = null
+  }
   const begin = <Answer>(work: (remote: Remote<Api>) => Promise<Answer>): Promise<Answer> =>
     new Promise((resolve, reject) => {
       if (started === null) {
         const worker = start()
+        // A worker that cannot be read, or stumbles outside its answers, would be waited for without end.
+        worker.addEventListener('error', ({ message }) => giveUp(message || workWords.noWorker))
+        worker.addEventListener('messageerror', () => giveUp(workWords.noWorker))
         started = { worker, remote: wrap<Api>(worker) }
       }
       stop = reject
@@ -73,12 +83,7 @@ export function workDesk<Api, Kind extends string>(
       }, [kind, question, work])
       return worked
     },
-    giveUp: (message) => {
-      started?.worker.terminate()
-      started = null
-      stop?.(new Error(message))
-      stop = null
-    },
+    giveUp,
   }
 }
 

@@ -201,6 +201,29 @@ describe('Files where the browser gives handles', () => {
     expect(await ask(page, 'saveWorkbook', 'mine 3', 'x')).toMatchObject({ kind: 'saved' })
   })
 
+  test('a slow save is over before another file becomes the current one', async ({ form }) => {
+    const { page } = await form.open(withPickers)
+    await putFile(page, 'b.ferrule', 'B')
+    await choose(page, 'a.ferrule')
+    await ask(page, 'saveWorkbookAs', 'A', 'x')
+    await page.evaluate(() => {
+      const { close } = FileSystemWritableFileStream.prototype
+      FileSystemWritableFileStream.prototype.close = async function slowly() {
+        await new Promise((resolve) => setTimeout(resolve, 500))
+        return close.call(this)
+      }
+    })
+    const saving = ask(page, 'saveWorkbook', 'A edited', 'x')
+    await choose(page, 'b.ferrule')
+    const opened = await ask(page, 'openWorkbook')
+    if (opened.kind !== 'opened') throw new Error('the second file was not read')
+    await ask(page, 'adoptFile', opened.ticket)
+    await saving
+    await ask(page, 'saveWorkbook', 'B edited', 'x')
+    expect(await fileText(page, 'a.ferrule')).toBe('A edited')
+    expect(await fileText(page, 'b.ferrule')).toBe('B edited')
+  })
+
   test('a file changed by another program is noticed when the person comes back', async ({ form }) => {
     const { page } = await form.open(withPickers)
     await choose(page, 'bass.ferrule')

@@ -65,6 +65,7 @@ export const findScenes: readonly Scene[] = [
     set: async (page) => {
       await page.getByRole('button', { name: /^Size a slide/ }).click()
       await page.getByRole('complementary', { name: 'Size a slide' }).waitFor()
+      await page.getByRole('heading', { level: 1 }).first().waitFor()
     },
   },
   {

@@ -24,6 +24,7 @@ export const lengthsScenes: readonly Scene[] = [
     set: async (page) => {
       await lengthsOf(page, /Alto in E/)
       await threeClicks(page)
+      await page.locator('.trade:not(.waiting)').waitFor()
     },
   },
   {

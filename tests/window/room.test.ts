@@ -21,6 +21,8 @@ function clipped(page: Page): Promise<readonly string[]> {
         .filter((each) => each.checkVisibility() && each.clientWidth > 0)
         .filter((each) => each.scrollWidth > each.clientWidth + 1)
         .filter((each) => getComputedStyle(each).textOverflow !== 'ellipsis')
+        // What a finger hits may reach beyond what is seen.
+        .filter((each) => getComputedStyle(each, '::after').content === 'none')
         // A name may be longer than its field; a figure may not.
         .filter((each) => !(each instanceof HTMLInputElement) || /\d/.test(each.value))
         .map(

@@ -47,7 +47,7 @@ export interface Desktop {
   answerMessage(button: string): Promise<void>
   /** Every dialog so far, oldest first. */
   askedDialogs(): Promise<readonly AskedDialog[]>
-  /** Chooses a menu item; throws when there is none of this id, or it is disabled. */
+  /** Chooses a menu item; throws when there is none of this id, or it stays disabled. */
   chooseMenu(id: string): Promise<void>
   menu(): Promise<readonly MenuNode[]>
   title(): Promise<string>

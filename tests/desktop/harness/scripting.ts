@@ -1,3 +1,4 @@
+import { setTimeout } from 'node:timers/promises'
 import type { AskedDialog, Desktop, DialogName, ElectronModule, MenuNode } from './desktop.ts'
 
 type InMain = Desktop['inMain']
@@ -51,10 +52,21 @@ export function scripting(inMain: InMain): Scriptable {
     answerFile: (dialog, path) => prepare({ dialog, path, button: null }),
     answerMessage: (button) => prepare({ dialog: 'showMessageBox', path: null, button }),
     askedDialogs: () => inMain(() => (globalThis as Scripted).dialogScript.asked, null),
-    chooseMenu: (id) => inMain(chooseMenu, id),
+    chooseMenu: (id) => patiently(() => inMain(chooseMenu, id)),
     menu: () => inMain(readMenu, null),
     title: () => inMain(({ BrowserWindow }) => BrowserWindow.getAllWindows()[0]?.getTitle() ?? '', null),
     pressClose: () => inMain(({ BrowserWindow }) => BrowserWindow.getAllWindows()[0]?.close(), null),
+  }
+}
+
+/** The menus follow the window a moment later: a hand that finds an item disabled tries again. */
+async function patiently(act: () => Promise<void>, tries = 20): Promise<void> {
+  try {
+    await act()
+  } catch (error) {
+    if (tries === 0 || !String(error).includes('is disabled')) throw error
+    await setTimeout(100)
+    await patiently(act, tries - 1)
   }
 }
 
