@@ -1,10 +1,11 @@
-import { type DragEvent, type ReactNode, useDeferredValue, useId, useMemo, useRef, useState } from 'react'
+import { type DragEvent, type ReactNode, useDeferredValue, useId, useMemo, useState } from 'react'
 import { sectionLengthMm } from '#shared/bore/checkBore.ts'
 import { type ReadProfile, readProfile } from '#shared/bore/readProfile.ts'
 import { lengthText } from '#shared/quantity/figures.ts'
 import { mostBytes } from '#shared/workbook/fileLimit.ts'
 import { decodeUtf8 } from '../bridge/decodeUtf8.ts'
 import { Segments } from '../fields/Choice.tsx'
+import { FileButton } from '../fields/FileButton.tsx'
 import { useSettings } from '../state/settings.ts'
 import { boreWords } from '../words/bore.ts'
 import { useProfileText } from './boreStore.ts'
@@ -62,7 +63,7 @@ export function ProfileEntry({ children }: ProfileEntryProps): ReactNode {
         }}
       />
       <div className="profileTools">
-        <FileButton take={take} />
+        <FileButton text={boreWords.openFile} take={take} />
         <Segments
           label={boreWords.profileUnit}
           value={unit}
@@ -110,28 +111,6 @@ function Understood({ read }: { readonly read: ReadProfile }): ReactNode {
         radii,
       )}
     </p>
-  )
-}
-
-function FileButton({ take }: { readonly take: (file: File) => void }): ReactNode {
-  const input = useRef<HTMLInputElement>(null)
-  return (
-    <>
-      <button type="button" onClick={() => input.current?.click()}>
-        {boreWords.openFile}
-      </button>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        accept=".csv,.tsv,.txt,text/csv,text/plain"
-        onChange={(event) => {
-          const file = event.target.files?.[0]
-          event.target.value = ''
-          if (file !== undefined) take(file)
-        }}
-      />
-    </>
   )
 }
 

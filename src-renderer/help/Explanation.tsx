@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { type FormulaEntry, formulaEntry } from '../words/formulas.ts'
 import { glossaryWord } from '../words/glossary.ts'
 import { helpWords } from '../words/help.ts'
+import { FormulaText } from './FormulaText.tsx'
 import { openHelp } from './helpStore.ts'
 import './help.css'
 
@@ -43,7 +44,9 @@ export function Explanation({ id, onLeave }: ExplanationProps): ReactNode {
 export function Formula({ entry }: { readonly entry: FormulaEntry }): ReactNode {
   return (
     <div className="formula">
-      <p className="formulaText">{entry.formula}</p>
+      <p className="formulaText">
+        <FormulaText formula={entry.formula} />
+      </p>
       <p>{entry.meaning}</p>
       <p className="soft">
         {helpWords.source} {entry.source}

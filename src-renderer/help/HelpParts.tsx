@@ -4,6 +4,7 @@ import { formulaEntry, formulas } from '../words/formulas.ts'
 import { glossary } from '../words/glossary.ts'
 import { helpWords } from '../words/help.ts'
 import { Formula } from './Explanation.tsx'
+import { FormulaText } from './FormulaText.tsx'
 import { useHelp } from './helpStore.ts'
 import './help.css'
 
@@ -28,7 +29,13 @@ export function Words(): ReactNode {
           <dd>{meaning}</dd>
           {own.flatMap((formula) => {
             const entry = formulaEntry(formula)
-            return entry === undefined ? [] : [<dd key={formula}>{entry.formula}</dd>]
+            return entry === undefined
+              ? []
+              : [
+                  <dd key={formula}>
+                    <FormulaText formula={entry.formula} />
+                  </dd>,
+                ]
           })}
         </div>
       ))}

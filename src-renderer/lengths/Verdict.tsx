@@ -1,7 +1,7 @@
 import { type ReactNode, useState } from 'react'
 import { centsBetween } from '#shared/pitch/cents.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
-import type { HoldingBound, RowOutcome } from '#shared/solve/lengthAnswer.ts'
+import type { HoldingBound, LengthsAndErrors, RowOutcome } from '#shared/solve/lengthAnswer.ts'
 import { takeIntoDesign } from '#shared/workbook/commands/takeIntoDesign.ts'
 import { lengthFigure } from '../fields/LengthField.tsx'
 import { tryRun } from '../fields/refusal.ts'
@@ -32,7 +32,32 @@ export function Verdict({ derived, now, waiting, proposal, words }: VerdictProps
   const stands = proposal !== null && standsAt(derived, proposal)
   return (
     <div className="verdict" aria-live="polite">
-      {now === null ? null : <Figures now={now} proposal={proposal} />}
+      <div className="verdictTop">
+        {now === null ? null : <Figures now={now} proposal={proposal} />}
+        <div className="buttons">
+          <button
+            type="button"
+            className="main"
+            disabled={proposal === null || stands}
+            onClick={() => setRefused(proposal === null ? null : take(derived, proposal))}
+          >
+            {verdictWords.take}
+          </button>
+          {left ? (
+            <button type="button" onClick={() => useLengths.setState({ left: false })}>
+              {verdictWords.showAgain}
+            </button>
+          ) : (
+            <button
+              type="button"
+              disabled={proposal === null}
+              onClick={() => useLengths.setState({ left: true, walkedTo: null })}
+            >
+              {verdictWords.leave}
+            </button>
+          )}
+        </div>
+      </div>
       {waiting ? <p className="soft">{aimWords.working}</p> : null}
       {words.map((sentence) => (
         <p key={sentence} className={proposal === null ? 'slip' : 'soft'}>
@@ -46,29 +71,6 @@ export function Verdict({ derived, now, waiting, proposal, words }: VerdictProps
           {verdictWords.notTaken(refused)}
         </p>
       )}
-      <div className="buttons">
-        <button
-          type="button"
-          className="main"
-          disabled={proposal === null || stands}
-          onClick={() => setRefused(proposal === null ? null : take(derived, proposal))}
-        >
-          {verdictWords.take}
-        </button>
-        {left ? (
-          <button type="button" onClick={() => useLengths.setState({ left: false })}>
-            {verdictWords.showAgain}
-          </button>
-        ) : (
-          <button
-            type="button"
-            disabled={proposal === null}
-            onClick={() => useLengths.setState({ left: true, walkedTo: null })}
-          >
-            {verdictWords.leave}
-          </button>
-        )}
-      </div>
       {now === null ? null : <p className="soft">{verdictWords.over}</p>}
     </div>
   )
@@ -132,11 +134,21 @@ function Figures({
               <i> {verdictWords.at(noteWords(now.largestAt, now.largestNote ?? null))}</i>
             )}
           </td>
-          <td>{proposal === null ? '–' : <b>{plainFigure(proposal.lengths.largestCents, 1)}</b>}</td>
+          <td>{proposal === null ? '–' : <b>{largestWords(proposal.lengths)}</b>}</td>
         </tr>
       </tbody>
     </table>
   )
+}
+
+/** The largest error with its sign; one that stands on both sides has both. */
+function largestWords({ largestCents, rows }: LengthsAndErrors): string {
+  // Of a row with several notes it is one of them that holds the largest, not their mean.
+  const held = rows.flatMap((row) => row.notes ?? [row]).filter(({ holdsLargest }) => holdsLargest)
+  const isSharp = held.some(({ leftCents }) => leftCents > 0)
+  const isFlat = held.some(({ leftCents }) => leftCents < 0)
+  if (isSharp && isFlat) return `±${plainFigure(largestCents, 1)}`
+  return isSharp || isFlat ? signedCents(isFlat ? -largestCents : largestCents) : plainFigure(largestCents, 1)
 }
 
 function Holding({

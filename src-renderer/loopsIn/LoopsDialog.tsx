@@ -5,6 +5,7 @@ import type { Design } from '#shared/workbook/workbook.ts'
 import { Dialog } from '../dialogs/Dialog.tsx'
 import { closeDialog } from '../dialogs/dialogStore.ts'
 import { Segments } from '../fields/Choice.tsx'
+import { FileButton } from '../fields/FileButton.tsx'
 import { tryRun } from '../fields/refusal.ts'
 import '../look/out.css'
 import { useSelectedDesign } from '../state/derived.ts'
@@ -84,8 +85,8 @@ interface TextInProps {
 /** A place to paste, and a file to take the text from. */
 function TextIn({ text, isRefused, take }: TextInProps): ReactNode {
   const id = useId()
-  const choose = async (file: File | undefined): Promise<void> => {
-    const found = file === undefined ? null : await readTableFile(file)
+  const choose = async (file: File): Promise<void> => {
+    const found = await readTableFile(file)
     if (found !== null) take(found)
   }
   return (
@@ -100,14 +101,7 @@ function TextIn({ text, isRefused, take }: TextInProps): ReactNode {
         aria-invalid={isRefused}
         onChange={(event) => take(event.target.value)}
       />
-      <label>
-        {words.file}{' '}
-        <input
-          type="file"
-          accept=".csv,.tsv,.txt,text/csv,text/plain"
-          onChange={(event) => void choose(event.target.files?.[0])}
-        />
-      </label>
+      <FileButton text={words.file} take={(file) => void choose(file)} />
     </div>
   )
 }

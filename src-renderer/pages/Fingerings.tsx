@@ -81,8 +81,8 @@ export function Fingerings(): ReactNode {
         <span className="mark nearest">{words.marks.nearest}</span> {words.key.nearest}{' '}
         <span className="mark chosen">{words.marks.chosen}</span> {words.key.chosen} <b>1-3</b>
         <i className="partial">3</i>
-        {words.key.harmonic} <Mark id="harmonic" />
-        {words.key.account}
+        {words.key.harmonic}
+        <Mark id="harmonic" /> {words.key.account}
       </p>
       {notes.length === 0 ? (
         <p className="empty">{words.nothing}</p>

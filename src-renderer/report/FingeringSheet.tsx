@@ -1,6 +1,6 @@
 import { type ReactNode, useRef } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
-import { signedCents } from '#shared/quantity/figures.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { type Candidate, isSameWay } from '#shared/tuning/candidates.ts'
 import { type Note, playedCandidate } from '#shared/tuning/notes.ts'
 import { Fact } from '../bench/sheet/Fact.tsx'
@@ -30,6 +30,8 @@ export function FingeringSheet({ derived, workbook }: FingeringSheetProps): Reac
   useOnePage(sheet)
   const { design, tables } = derived
   const notes = [...tables.notes].reverse()
+  const band = useSettings((settings) => settings.bandCents)
+  const isTransposed = notes.some(({ midi, writtenMidi }) => midi !== writtenMidi)
   const shown = notes.map((note) => ({ note, ...waysOf(note) }))
   const leftOut = shown.reduce((sum, { note, played, others }) => {
     return (
@@ -47,7 +49,9 @@ export function FingeringSheet({ derived, workbook }: FingeringSheetProps): Reac
           <Fact name={reportWords.date}>{today()}</Fact>
         </dl>
       </header>
-      <p className="chartKey">{notes.length === 0 ? words.nothing : words.key}</p>
+      <p className="chartKey">
+        {notes.length === 0 ? words.nothing : words.key(isTransposed, plainFigure(band, 0))}
+      </p>
       <ul className="chartLines">
         {shown.map((line) => (
           <NoteLine key={line.note.midi} {...line} />
@@ -108,10 +112,16 @@ function NoteLine({ note, played, others }: Ways & { readonly note: Note }): Rea
 }
 
 function Way({ way: { fingering, harmonic, errorCents } }: { readonly way: Candidate }): ReactNode {
+  const band = useSettings((settings) => settings.bandCents)
   return (
     <span className={fingering.length > unbrokenLetters ? 'chartWay long' : 'chartWay'}>
-      <strong>{fingering}</strong>
-      <sup>{harmonic}</sup> {signedCents(errorCents, 0)}
+      <span>
+        <strong>{fingering}</strong>
+        <sup>{harmonic}</sup>
+      </span>{' '}
+      <span className={Math.abs(errorCents) > band ? 'chartCents out' : 'chartCents'}>
+        {signedCents(errorCents, 0)}
+      </span>
     </span>
   )
 }

@@ -2,6 +2,7 @@ import { type ReactNode, useState } from 'react'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { useBench } from '../bench/benchStore.ts'
 import { printInstead } from '../bench/sheet/paper.ts'
+import { today } from '../bench/sheet/today.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { Dialog } from '../dialogs/Dialog.tsx'
 import { closeDialog } from '../dialogs/dialogStore.ts'
@@ -34,6 +35,7 @@ export function ReportDialog(): ReactNode {
       name: words.fileName(workbook.name),
       landscape: false,
       notPrinted: words.notPrinted,
+      foot: words.foot(workbook.name, today()),
     })
   }
   return (

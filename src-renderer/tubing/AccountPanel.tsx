@@ -21,8 +21,9 @@ export const AccountPanel = memo(function AccountPanel({ derived, selection }: A
   if (selection === null || selection.designId !== derived.design.id) {
     return (
       <div className="account">
-        <h3>{words.title}</h3>
-        <p className="soft">{words.nothingPicked}</p>
+        <p className="soft">
+          <b>{words.title}.</b> {words.nothingPicked}
+        </p>
       </div>
     )
   }

@@ -2,6 +2,7 @@
 export interface FormulaEntry {
   readonly id: string
   readonly title: string
+  /** `_` lowers what follows it, `^` raises it; what is raised in brackets stands without them. */
   readonly formula: string
   readonly meaning: string
   readonly source: string
@@ -15,7 +16,7 @@ export const formulas: readonly FormulaEntry[] = [
     id: 'speedOfSound',
     title: 'Speed of sound',
     formula:
-      'c = a0 + a1·t + a2·t² + (a3 + a4·t + a5·t²)·xw + (a6 + a7·t + a8·t²)·p + (a9 + a10·t + a11·t²)·xc + a12·xw² + a13·p² + a14·xc² + a15·xw·p·xc',
+      'c = a_0 + a_1·t + a_2·t² + (a_3 + a_4·t + a_5·t²)·x_w + (a_6 + a_7·t + a_8·t²)·p + (a_9 + a_10·t + a_11·t²)·x_c + a_12·xw² + a_13·p² + a_14·xc² + a_15·x_w·p·x_c',
     meaning:
       't in °C, p in Pa, xw and xc the mole fractions of water and carbon dioxide. Stated for 0 to 30 °C and 75 to 102 kPa; beyond, the value is carried on and said to be.',
     source: 'Cramer, J. Acoust. Soc. Am. 93, 2510 (1993).',
@@ -24,14 +25,14 @@ export const formulas: readonly FormulaEntry[] = [
     id: 'airOfBore',
     title: 'Air of the bore',
     formula:
-      'ρ = 1.1769·(1 − 0.00335·D), c = 347.23·(1 + 0.00166·D), η = 1.846e−5·(1 + 0.0025·D), D = t − 26.85',
+      'ρ = 1.1769·(1 − 0.00335·D), c = 347.23·(1 + 0.00166·D), η = 1.846·10^(−5)·(1 + 0.0025·D), D = t − 26.85',
     meaning: 'Density, speed of sound and viscosity for the acoustic bore, at t °C.',
     source: 'Keefe, J. Acoust. Soc. Am. 75, 58 (1984).',
   },
   {
     id: 'openLength',
     title: 'Effective length',
-    formula: 'L = c / (2·f1)',
+    formula: 'L = c / (2·f_1)',
     meaning:
       'f1 is harmonic 1 of the open route. What exceeds the bore length is what mouthpiece and bell add.',
     source: 'Half a wave in an open tube; any textbook of acoustics.',
@@ -39,7 +40,7 @@ export const formulas: readonly FormulaEntry[] = [
   {
     id: 'cents',
     title: 'Cents',
-    formula: 'cents = 1200·log2(f / target)',
+    formula: 'cents = 1200·log_2(f / target)',
     meaning: 'Positive when f is sharp of its target. 100 to the tempered semitone.',
     source: 'Ellis, appendix to Helmholtz, On the Sensations of Tone (1885).',
   },
@@ -60,7 +61,7 @@ export const formulas: readonly FormulaEntry[] = [
   {
     id: 'combinationError',
     title: 'Combination error',
-    formula: 'error = 1200·log2(required / route)',
+    formula: 'error = 1200·log_2(required / route)',
     meaning: 'Positive when the route is short, and so the note sharp.',
     source: 'From cents and required length.',
   },
@@ -81,7 +82,7 @@ export const formulas: readonly FormulaEntry[] = [
   {
     id: 'compensatingLoop',
     title: 'Compensating loop',
-    formula: 'loop(i,k) = L·(2^((ki + kk)/12) − 1) − loop(i) − loop(k)',
+    formula: 'loop(i,k) = L·(2^((k_i + k_k)/12) − 1) − loop(i) − loop(k)',
     meaning: 'What valves i and k lack together. It lies in the route only when both are down.',
     source: 'From required length.',
   },
@@ -140,7 +141,7 @@ export const formulas: readonly FormulaEntry[] = [
   {
     id: 'readings',
     title: 'From a tuner to a length',
-    formula: 'cents = 1200·log2(n·c / (2·route) / target) + h_n',
+    formula: 'cents = 1200·log_2(n·c / (2·route) / target) + h_n',
     meaning:
       'h_n is the offset of harmonic n, shared by all fingerings. Found by least squares, with standard errors.',
     source: 'From harmonic of a route.',
@@ -155,7 +156,7 @@ export const formulas: readonly FormulaEntry[] = [
   {
     id: 'impedance',
     title: 'Resonances of a bore',
-    formula: 'p1 = A·p2 + B·U2, U1 = C·p2 + D·U2',
+    formula: 'p_1 = A·p_2 + B·U_2, U_1 = C·p_2 + D·U_2',
     meaning:
       'Section by section from the bell to the lips, with losses at the walls; resonances are the peaks of |p/U| at the lips.',
     source:

@@ -17,7 +17,7 @@ export const loopsInWords = {
   help: 'A loop a line: name, length, valves down; unit, bore and valves up where you have them. Headings may say another order and the units.',
   example: 'loop; length (mm); valves down\nfirst; 486,5; 1\nfirst, compensating; 162,9; 1-4',
   paste: 'Paste from a spreadsheet',
-  file: 'or choose a CSV file',
+  file: 'Open a file…',
   others: 'Loops that the table does not name',
   stay: 'stay',
   go: 'go',

@@ -21,6 +21,7 @@ export const reportWords = {
   papers: { A4: 'A4', Letter: 'Letter' },
   notPrinted: 'The report was not printed',
   fileName: (workbook: string) => `${workbook}, report`,
+  foot: (workbook: string, date: string) => `${workbook}, ${date}`,
   heading: (workbook: string) => `Report: ${workbook}`,
   designHeading: 'Designs and lengths',
   comparisonHeading: 'Comparison',
@@ -59,7 +60,8 @@ export const chartWords = {
   pdf: 'Chart as PDF',
   fileName: (design: string) => `${design}, fingering chart`,
   notPrinted: 'The chart was not printed',
-  key: 'Note as it sounds, (as written); the fingering that counts, its harmonic raised, cents; then other ways to play it.',
+  key: (isTransposed: boolean, band: string) =>
+    `Note as it sounds${isTransposed ? ' (and as written)' : ''}; the fingering that counts, its harmonic raised, cents; then other ways to play it. Underlined: more than ${band} cents out.`,
   none: 'none within 60 cents',
   leftOut: (count: number) =>
     `Left out for want of room: ${count} further ${count === 1 ? 'way' : 'ways'} to play these notes. The chart as CSV has them all.`,

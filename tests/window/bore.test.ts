@@ -257,11 +257,11 @@ describe('a measured profile', () => {
   })
 
   browserTest(
-    'of thirty thousand points shows that it is being worked on, and can be given up',
+    'of ninety thousand points shows that it is being worked on, and can be given up',
     async ({ form }) => {
       const { page } = await form.open()
       await plainBore(page)
-      const points = Array.from({ length: 30_000 }, (_, i) => `${i / 20},${11 + 110 * (i / 30_000) ** 6}`)
+      const points = Array.from({ length: 90_000 }, (_, i) => `${i / 60},${11 + 110 * (i / 90_000) ** 6}`)
       await dropProfile(page, points.join('\n'))
       await button(page, 'Use as the bore').click()
       await button(page, 'Cancel').click()

@@ -20,7 +20,7 @@ async function unfold(page: Page, title: string): Promise<void> {
 }
 
 /** Waits until the proposal's largest error is the one given. */
-async function proposedLargest(page: Page, figure: string): Promise<void> {
+async function proposedLargest(page: Page, figure: string | RegExp): Promise<void> {
   await largest(page).getByText(figure, { exact: true }).waitFor()
 }
 
@@ -30,8 +30,8 @@ describe('the Lengths page', () => {
     async ({ form }) => {
       const { page, complaints } = await lengthsOf(form, alto)
       await threeClicks(page)
-      await proposedLargest(page, '11.5')
-      await expect.poll(() => largest(page).textContent()).toBe('largest+53.6 at 1-2-311.5')
+      await proposedLargest(page, '±11.5')
+      await expect.poll(() => largest(page).textContent()).toBe('largest+53.6 at 1-2-3±11.5')
       await expect
         .poll(() => page.getByText('The largest is held by').textContent())
         .toBe('The largest is held by open (+11.5), 1 (−11.5), 2-3 (−11.5), 1-2-3 (+11.5).')
@@ -45,7 +45,7 @@ describe('the Lengths page', () => {
   browserTest('takes the proposal in one undo step, stands at it, and goes back', async ({ form }) => {
     const { page, complaints } = await lengthsOf(form, alto)
     await threeClicks(page)
-    await proposedLargest(page, '11.5')
+    await proposedLargest(page, '±11.5')
     await page.getByRole('button', { name: 'Take these lengths' }).click()
     await page.getByText('The design stands at these lengths.').waitFor()
     await expect.poll(() => largest(page).textContent()).toMatch(/^largest[+−]11\.5 at .*11\.5$/)
@@ -65,12 +65,12 @@ describe('the Lengths page', () => {
   browserTest('leaves the proposal, and shows it again', async ({ form }) => {
     const { page } = await lengthsOf(form, alto)
     await threeClicks(page)
-    await proposedLargest(page, '11.5')
+    await proposedLargest(page, '±11.5')
     await page.getByRole('button', { name: 'Leave' }).click()
     await expect.poll(() => largest(page).textContent()).toBe('largest+53.6 at 1-2-3–')
     await expect.poll(() => page.getByRole('button', { name: 'Take these lengths' }).isDisabled()).toBe(true)
     await page.getByRole('button', { name: 'Show the proposal again' }).click()
-    await proposedLargest(page, '11.5')
+    await proposedLargest(page, '±11.5')
   })
 
   browserTest(
@@ -78,14 +78,14 @@ describe('the Lengths page', () => {
     async ({ form }) => {
       const { page } = await lengthsOf(form, alto)
       await threeClicks(page)
-      await proposedLargest(page, '11.5')
+      await proposedLargest(page, '±11.5')
       const walk = page.getByRole('slider', { name: /^Place between/ })
       await expect.poll(() => walk.getAttribute('aria-disabled')).toBe('false')
       await walk.focus()
       await expect.poll(() => walk.getAttribute('aria-valuetext')).toBe('rms 9.6, largest 11.5')
       await walk.press('Home')
       await expect.poll(() => walk.getAttribute('aria-valuetext')).toBe('rms 8.9, largest 16.2')
-      await proposedLargest(page, '16.2')
+      await proposedLargest(page, /^[+−]16\.2$/)
       await walk.press('ArrowRight')
       expect(Number(await walk.getAttribute('aria-valuenow'))).toBe(1)
     },
@@ -164,7 +164,7 @@ describe('the Lengths page', () => {
   browserTest('says what tolerance keeps every counted fingering within some cents', async ({ form }) => {
     const { page } = await lengthsOf(form, alto)
     await threeClicks(page)
-    await proposedLargest(page, '11.5')
+    await proposedLargest(page, '±11.5')
     await unfold(page, 'Doubt')
     await page.getByText(/^Worst case: ±\d\.\d\d mm on every part/).waitFor()
     const within = page.getByRole('textbox', { name: 'To keep every counted fingering within ±' })

@@ -51,7 +51,7 @@ describe('the Lengths page of a design with a bore', () => {
     await aim(page).getByRole('button', { name: 'resonances' }).click()
     await page.getByRole('button', { name: 'largest', exact: true }).click()
     const largest = reached(page).getByRole('row', { name: /^largest/ })
-    await shows(() => largest, 'largest+174.6 at 1-2-3-4, mode 8105.5')
+    await shows(() => largest, 'largest+174.6 at 1-2-3-4, mode 8±105.5')
     await expect
       .poll(() => page.getByText('The largest is held by').textContent())
       .toMatch(/, mode \d \([+−]105\.5\)/)

@@ -324,6 +324,24 @@ describe('The report', () => {
     for (const { mode, hz } of modes.value[0]!.modes) expect(words).toContain(` ${mode} ${hz.toFixed(2)} `)
   })
 
+  browserTest('has the workbook at the foot of its pages, whatever its name', async ({ form }) => {
+    const { page } = await form.open()
+    await openExample(page, 'Bass in F, four ways')
+    await page.getByRole('button', { name: /^Bass in F/ }).click()
+    await field(page, 'Workbook name').fill('A "bass" \\ in F')
+    await page.keyboard.press('Enter')
+    await page.evaluate(() => {
+      window.print = () => {
+        const rules = document.adoptedStyleSheets.flatMap((sheet) => [...sheet.cssRules])
+        document.body.dataset.rules = rules.map(({ cssText }) => cssText).join('\n')
+      }
+    })
+    await choose(page, 'File', 'Report…')
+    await page.getByRole('button', { name: 'Print…' }).click()
+    const rules = () => page.evaluate(() => document.body.dataset.rules ?? '')
+    await expect.poll(rules).toContain('content: "A \\"bass\\" \\\\ in F, ')
+  })
+
   browserTest('offers no bores where no design has one', async ({ form }) => {
     const { page } = await form.open()
     await startFrom(page, 'Plain, three valves')

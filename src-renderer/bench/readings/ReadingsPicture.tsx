@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
-import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { signedCents } from '#shared/quantity/figures.ts'
 import { fingeringName } from '#shared/valves/fingering.ts'
 import type { BenchReadings } from '#shared/workbook/bench.ts'
 import { multiples, roundUp } from '../../look/roundScale.ts'
@@ -44,7 +44,7 @@ export function ReadingsPicture({ readings, fit, width, height }: ReadingsPictur
         <g key={cents}>
           <path className={cents === 0 ? 'zero' : 'grid'} d={`M${left} ${y(cents)}H${width}`} />
           <text className="axis" x={left - 8} y={y(cents) + 4.5} textAnchor="end">
-            {plainFigure(cents, 0)}
+            {signedCents(cents, 0)}
           </text>
         </g>
       ))}

@@ -32,6 +32,8 @@ export interface Printing {
   readonly name: string
   readonly landscape: boolean
   readonly notPrinted: string
+  /** Stands at the foot of every page of a report. */
+  readonly foot?: string
 }
 
 async function print({ to, name, landscape, notPrinted }: Printing): Promise<void> {
@@ -43,10 +45,23 @@ async function print({ to, name, landscape, notPrinted }: Printing): Promise<voi
 /** Prints something in place of the sheet; its faces are read before it is. */
 export async function printInstead(instead: ReactNode, printing: Printing): Promise<void> {
   flushSync(() => useOnPaper.setState({ instead }))
+  const footSheet = sheetOfFoot(printing.foot ?? '')
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, footSheet]
   try {
     await document.fonts.ready
     await print(printing)
   } finally {
+    document.adoptedStyleSheets = document.adoptedStyleSheets.filter((other) => other !== footSheet)
     useOnPaper.setState({ instead: null })
   }
+}
+
+/** A style sheet with the words at the foot of a report's pages, which no fixed sheet can know. */
+function sheetOfFoot(foot: string): CSSStyleSheet {
+  const content = foot.replace(/["\\\n\r\f]/g, (sign) => `\\${sign.charCodeAt(0).toString(16)} `)
+  const sheet = new CSSStyleSheet()
+  sheet.replaceSync(
+    `@page report { @bottom-left { content: "${content}"; font: 8pt "IBM Plex Sans", sans-serif; color: #333 } }`,
+  )
+  return sheet
 }

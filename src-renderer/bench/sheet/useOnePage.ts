@@ -2,8 +2,8 @@ import { type RefObject, useEffect, useLayoutEffect, useReducer } from 'react'
 import { inchMm } from '#shared/quantity/units.ts'
 import { sheetHeightMm } from './paper.ts'
 
-/** Sizes of type for a sheet, points, from what is pleasant to what is still read with good light. */
-const sizesPt = [11, 10.5, 10, 9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6]
+/** Sizes of type for a sheet, points, from what is read at arm’s length to what is still read with good light. */
+const sizesPt = [13, 12.5, 12, 11.5, 11, 10.5, 10, 9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6]
 const pxPerMm = 96 / inchMm
 
 /** Sets a sheet as large as one page of either paper holds: in smaller type, and at last smaller altogether. */

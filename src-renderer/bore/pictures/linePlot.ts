@@ -3,6 +3,7 @@ import { plainFigure } from '#shared/quantity/figures.ts'
 import type { Inks } from '../../curves/inkOfTheme.ts'
 import { markerPath } from '../../look/SeriesMark.tsx'
 import { seriesLook } from '../../look/seriesLook.ts'
+import { boreWords } from '../../words/bore.ts'
 import { isFilled } from './filledMarks.ts'
 import { type PlotModel, valueAt } from './plotModel.ts'
 
@@ -138,5 +139,12 @@ function drawInFront(plot: uPlot, model: PlotModel, pointed: number | null, inks
   ctx.textAlign = 'left'
   ctx.textBaseline = 'top'
   ctx.fillText(model.axisName, 4 * devicePixelRatio, 4 * devicePixelRatio)
+  ctx.textAlign = 'right'
+  ctx.textBaseline = 'bottom'
+  ctx.fillText(
+    boreWords.hertz,
+    ctx.canvas.width - 4 * devicePixelRatio,
+    bbox.top + bbox.height - 4 * devicePixelRatio,
+  )
   ctx.restore()
 }

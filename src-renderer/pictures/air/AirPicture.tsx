@@ -11,7 +11,7 @@ import { companyWords, airWords as words } from '../../words/pictures.ts'
 import { Picture } from '../Picture.tsx'
 import { roundTicks } from '../roundTicks.ts'
 import { AirDrawing } from './AirDrawing.tsx'
-import { mostCharacters, pageMeasures } from './measures.ts'
+import { labelLinePx, labelLines, mostCharacters, pageMeasures } from './measures.ts'
 import { pressValve } from './useValveKeys.ts'
 
 interface AirPictureProps {
@@ -104,14 +104,16 @@ function LoopLabel({ drawn, length, casing, upright, on }: LoopLabelProps): Reac
       </text>
     )
   }
+  const lines = [...labelLines(whole), length]
+  const firstY = up ? tip - 10 - labelLinePx * (lines.length - 1) : tip + 21
   return (
     <g textAnchor="middle" fontSize={13} {...ink}>
-      <text x={x} y={up ? tip - 26 : tip + 21}>
-        {name}
-      </text>
-      <text x={x} y={up ? tip - 10 : tip + 37}>
-        {length}
-      </text>
+      {lines.map((line, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: lines of one label, in their order
+        <text key={i} x={x} y={firstY + labelLinePx * i}>
+          {line}
+        </text>
+      ))}
     </g>
   )
 }

@@ -38,7 +38,7 @@ function wideMeasures(plan: ValvePlan, beside: number, labelPx: number): AirMeas
     cheek: 9,
     longestLeg: 112,
     passGap: 78,
-    wordRoom: 42,
+    wordRoom: 42 + labelLinePx * (mostLines(plan) - 1),
     ends: 74,
   }
 }
@@ -55,6 +55,26 @@ function closeMeasures(plan: ValvePlan, characters: number): AirMeasures {
     wordRoom: (characters + 8) * characterPx + 12,
     ends: 64,
   }
+}
+
+/**
+ * The lines that a loop's name takes: one, or two where it is long and its comma says where it divides. What is still too
+ * long is cut.
+ *
+ * @example labelLines('first, compensating') // ['first,', 'compensating']
+ */
+export function labelLines(name: string): readonly string[] {
+  const comma = name.indexOf(', ')
+  const lines =
+    name.length > mostCharacters && comma > 0 ? [name.slice(0, comma + 1), name.slice(comma + 2)] : [name]
+  return lines.map((line) => (line.length > mostCharacters ? `${line.slice(0, mostCharacters - 1)}…` : line))
+}
+
+/** Height of a line of a label, px. */
+export const labelLinePx = 15
+
+function mostLines(plan: ValvePlan): number {
+  return plan.placed.reduce((most, { loop }) => Math.max(most, labelLines(loop.name ?? loop.id).length), 1)
 }
 
 function longestName(plan: ValvePlan): number {

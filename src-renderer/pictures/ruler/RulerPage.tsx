@@ -1,5 +1,5 @@
 import { type ReactNode, useMemo } from 'react'
-import { signedCents } from '#shared/quantity/figures.ts'
+import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { type TubeRuler, tubeRuler } from '#shared/tuning/tubeRuler.ts'
 import { Segments } from '../../fields/Choice.tsx'
 import { Fold } from '../../fields/Fold.tsx'
@@ -97,7 +97,7 @@ function RulerTable({ design, ruler }: RulerTableProps): ReactNode {
           {ruler.rows.map((row) => (
             <tr key={row.fingering}>
               <th scope="row">{row.fingering}</th>
-              <td>{row.semitones}</td>
+              <td>{plainFigure(row.semitones, Number.isInteger(row.semitones) ? 0 : 2)}</td>
               <td className="wide">{row.pieces.map(({ name }) => name).join(', ')}</td>
               <td>{lengthFigure(row.lengthMm, unit)}</td>
               <td>{lengthFigure(row.requiredLengthMm, unit)}</td>
