@@ -17,7 +17,7 @@ export const CurvesTable = memo(function CurvesTable(props: CurvesTableProps): R
   return (
     <table
       className="figures"
-      style={{ maxWidth: 150 + 230 * model.series.length, minWidth: 110 + 96 * model.series.length }}
+      style={{ maxWidth: 150 + 230 * model.series.length, minWidth: 92 + 104 * model.series.length }}
     >
       <caption className="unseen">{words.tableCaption(model.title)}</caption>
       <thead>
@@ -79,9 +79,20 @@ const Figure = memo(function Figure({
   return (
     <td className={Math.abs(cents) > band ? 'hot' : undefined}>
       <button type="button" className="cell" aria-pressed={on} onClick={() => onPick({ series, category })}>
-        {note === null ? null : <i>{note}</i>}
+        {note === null ? null : <HowPlayed note={note} />}
         <span className="cents">{signedCents(cents)}</span>
       </button>
     </td>
   )
 })
+
+/** A fingering, and its harmonic raised where it has one, as in the fingering chart: there is no room for more. */
+function HowPlayed({ note }: { readonly note: string }): ReactNode {
+  const [fingering, harmonic] = words.partsOfPlayed(note)
+  return (
+    <i title={harmonic === undefined ? undefined : note}>
+      {fingering}
+      {harmonic === undefined ? null : <sup>{harmonic}</sup>}
+    </i>
+  )
+}

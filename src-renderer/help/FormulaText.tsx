@@ -16,7 +16,7 @@ interface Part {
 function set(place: Part['place'], text: string): ReactNode {
   if (place === 'lowered') return <sub>{text}</sub>
   if (place === 'raised') return <sup>{text}</sup>
-  return text.replace(/ ([·/]) /g, '\u00a0$1\u00a0').replace(/([+−=]) /g, '$1\u00a0')
+  return text.replace(/ ([·/=]) /g, '\u00a0$1\u00a0').replace(/([+−]) /g, '$1\u00a0')
 }
 
 /** A formula in pieces: what stands on the line, lower or higher. */

@@ -30,6 +30,8 @@ function LoopsInto({ design }: { readonly design: Design }): ReactNode {
     return { ...found, refusals: [...found.refusals, ...strangers(design, found.rows)] }
   }, [text, design, unit])
   const { rows, refusals, unread } = read
+  const refusedLines = new Set(refusals.map(({ line }) => line))
+  const accepted = rows.filter(({ line }) => !refusedLines.has(line))
   const isEmpty = text.trim() === ''
   const isSound = !isEmpty && refusals.length === 0
   const take = (): void => {
@@ -47,7 +49,7 @@ function LoopsInto({ design }: { readonly design: Design }): ReactNode {
       <TextIn text={text} isRefused={!isEmpty && refusals.length > 0} take={change} />
       {isEmpty ? null : <Refusals refusals={refusals} />}
       {unread.length === 0 ? null : <p className="soft">{words.unread(unread)}</p>}
-      {rows.length === 0 ? null : <LoopsPreview rows={rows} design={design} />}
+      {accepted.length === 0 ? null : <LoopsPreview rows={accepted} design={design} />}
       {trouble === null ? null : (
         <p className="slip" role="alert">
           {trouble}
@@ -66,7 +68,7 @@ function LoopsInto({ design }: { readonly design: Design }): ReactNode {
       </div>
       <div className="buttons">
         <button type="button" className="main" disabled={!isSound} onClick={take}>
-          {words.take(rows.length)}
+          {words.take(isSound ? rows.length : 0)}
         </button>
         <button type="button" onClick={closeDialog}>
           {words.cancel}

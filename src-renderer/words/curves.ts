@@ -13,6 +13,8 @@ export const curvesWords = {
   columns: { step: 'step', semitones: 'semitones', fingering: 'fingering', note: 'note' },
   /** `1-3 on 3`. */
   playedAs: (fingering: string, harmonic: number) => `${fingering} on ${harmonic}`,
+  /** The fingering and the harmonic of `1-3 on 3`. */
+  partsOfPlayed: (note: string) => note.split(' on '),
   tableCaption: (title: string) => `${title}, cents, sharp positive`,
   chart: 'chart',
   chartLabel: (title: string) => `${title}, cents. Arrow keys read the values, Enter shows the account.`,

@@ -16,7 +16,7 @@ export const formulas: readonly FormulaEntry[] = [
     id: 'speedOfSound',
     title: 'Speed of sound',
     formula:
-      'c = a_0 + a_1·t + a_2·t² + (a_3 + a_4·t + a_5·t²)·x_w + (a_6 + a_7·t + a_8·t²)·p + (a_9 + a_10·t + a_11·t²)·x_c + a_12·xw² + a_13·p² + a_14·xc² + a_15·x_w·p·x_c',
+      'c = a_0 + a_1·t + a_2·t² + (a_3 + a_4·t + a_5·t²)·x_w + (a_6 + a_7·t + a_8·t²)·p + (a_9 + a_10·t + a_11·t²)·x_c + a_12·x_w² + a_13·p² + a_14·x_c² + a_15·x_w·p·x_c',
     meaning:
       't in °C, p in Pa, xw and xc the mole fractions of water and carbon dioxide. Stated for 0 to 30 °C and 75 to 102 kPa; beyond, the value is carried on and said to be.',
     source: 'Cramer, J. Acoust. Soc. Am. 93, 2510 (1993).',

@@ -11,7 +11,7 @@ async function threeClicks(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'largest', exact: true }).click()
   await page.getByRole('button', { name: 'Count 3', exact: true }).click()
   await page.getByRole('button', { name: 'free', exact: true }).click()
-  await page.getByRole('cell', { name: '11.5', exact: true }).first().waitFor()
+  await page.getByRole('cell', { name: '±11.5', exact: true }).first().waitFor()
 }
 
 const fold = (page: Page, name: string) =>
