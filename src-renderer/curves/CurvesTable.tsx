@@ -5,6 +5,9 @@ import { curvesWords as words } from '../words/curves.ts'
 import type { ChartPoint } from './chartModel.ts'
 import type { CurvesModel } from './curveModels.ts'
 
+/** More designs than this may be wider than the page. */
+const fewDesigns = 4
+
 interface CurvesTableProps {
   readonly model: CurvesModel
   readonly selected: ChartPoint | null
@@ -16,7 +19,7 @@ export const CurvesTable = memo(function CurvesTable(props: CurvesTableProps): R
   const { model, selected, onPick } = props
   return (
     <table
-      className="figures"
+      className={model.series.length > fewDesigns ? 'figures many' : 'figures'}
       style={{ maxWidth: 150 + 230 * model.series.length, minWidth: 92 + 104 * model.series.length }}
     >
       <caption className="unseen">{words.tableCaption(model.title)}</caption>
@@ -79,20 +82,22 @@ const Figure = memo(function Figure({
   return (
     <td className={Math.abs(cents) > band ? 'hot' : undefined}>
       <button type="button" className="cell" aria-pressed={on} onClick={() => onPick({ series, category })}>
-        {note === null ? null : <HowPlayed note={note} />}
-        <span className="cents">{signedCents(cents)}</span>
+        {note === null ? signedCents(cents) : <HowPlayed note={note} cents={signedCents(cents)} />}
       </button>
     </td>
   )
 })
 
-/** A fingering, and its harmonic raised where it has one, as in the fingering chart: there is no room for more. */
-function HowPlayed({ note }: { readonly note: string }): ReactNode {
+/** Cents behind a fingering, its harmonic raised where it has one, as in the fingering chart: there is no room for more. */
+function HowPlayed({ note, cents }: { readonly note: string; readonly cents: string }): ReactNode {
   const [fingering, harmonic] = words.partsOfPlayed(note)
   return (
-    <i title={harmonic === undefined ? undefined : note}>
-      {fingering}
-      {harmonic === undefined ? null : <sup>{harmonic}</sup>}
-    </i>
+    <>
+      <i title={harmonic === undefined ? undefined : note}>
+        {fingering}
+        {harmonic === undefined ? null : <sup>{harmonic}</sup>}
+      </i>
+      <span className="cents">{cents}</span>
+    </>
   )
 }

@@ -96,13 +96,13 @@ export function curvesByNote(
 }
 
 function usualCells({ design, tables }: DerivedDesign): readonly Cell[] {
-  return tables.usual.map(({ name, semitones }) => ({
+  return tables.usualCombinations.map(({ fingering, semitones, errorCents }) => ({
     key: String(semitones),
     order: semitones,
-    label: name,
-    cents: tables.combinations.find(({ fingering }) => fingering === name)?.errorCents ?? 0,
-    note: name,
-    selection: { kind: 'fingering', designId: design.id, fingering: name },
+    label: fingering,
+    cents: errorCents,
+    note: fingering,
+    selection: { kind: 'fingering', designId: design.id, fingering },
   }))
 }
 

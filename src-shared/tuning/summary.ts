@@ -1,4 +1,3 @@
-import type { NamedFingering } from '../valves/fingerings.ts'
 import type { Routing } from '../valves/route.ts'
 import type { Combination } from './combinations.ts'
 import { type Note, playedCandidate } from './notes.ts'
@@ -67,16 +66,9 @@ export function spreadOfNotes(notes: readonly Note[]): Spread<number> {
 /**
  * Compares a design with others: errors over the fingerings in use, tube and loops.
  *
- * @param usual the fingerings in use, some of `fingerings`
- * @param combinations rows of `combinationTable` for the same fingerings, in the same order
+ * @param rows rows of `combinationTable` for the fingerings in use
  */
-export function summarise(
-  system: Routing,
-  usual: readonly NamedFingering[],
-  fingerings: readonly NamedFingering[],
-  combinations: readonly Combination[],
-): Omit<Summary, 'byNote'> {
-  const rows = usual.map((fingering) => combinations[fingerings.indexOf(fingering)]!)
+export function summarise(system: Routing, rows: readonly Combination[]): Omit<Summary, 'byNote'> {
   const loopsMm = system.loops.reduce((sum, loop) => sum + loop.lengthMm, 0)
   return {
     byFingering: spreadOf(rows.map(({ fingering, errorCents }) => ({ at: fingering, errorCents }))),

@@ -14,6 +14,8 @@ export interface TuningTables {
   readonly fingerings: readonly NamedFingering[]
   /** One for each nominal drop, the usual one: the fingerings in use. */
   readonly usual: readonly NamedFingering[]
+  /** Rows of the fingerings in use, in their order. */
+  readonly usualCombinations: readonly Combination[]
   readonly combinations: readonly Combination[]
   readonly notes: readonly Note[]
   readonly summary: Summary
@@ -21,8 +23,8 @@ export interface TuningTables {
 
 /**
  * Derives the combination table, the note table and the summary of an instrument. Cost grows as fingerings ×
- * (loops + harmonics). The notes, and the summary's figures by note, are worked out when they are first read: a
- * curve by fingering does without.
+ * (loops + harmonics). The whole combination table, the notes, and the summary's figures by note are worked out when
+ * they are first read: a curve of the fingerings in use does without.
  *
  * @example tuningTables(instrument).summary.byFingering.rmsCents
  */
@@ -30,16 +32,20 @@ export function tuningTables(instrument: Instrument): TuningTables {
   const mainSlide = setMainSlide(instrument)
   const system = routing(mainSlide.openMm, instrument.valves, instrument.loops)
   const fingerings = fingeringsOf(instrument.valves, instrument.fingerings)
-  const combinations = combinationTable(mainSlide.inTuneOpenMm, system, fingerings)
-  const notes = once(() => noteTable(instrument, combinations, fingerings))
+  const combinations = once(() => combinationTable(mainSlide.inTuneOpenMm, system, fingerings))
+  const notes = once(() => noteTable(instrument, combinations(), fingerings))
   const byNote = once(() => spreadOfNotes(notes()))
   const usual = usualFingerings(instrument.valves, fingerings)
-  const summary = summarise(system, usual, fingerings, combinations)
+  const usualCombinations = combinationTable(mainSlide.inTuneOpenMm, system, usual)
+  const summary = summarise(system, usualCombinations)
   return {
     mainSlide,
     fingerings,
     usual,
-    combinations,
+    usualCombinations,
+    get combinations() {
+      return combinations()
+    },
     get notes() {
       return notes()
     },

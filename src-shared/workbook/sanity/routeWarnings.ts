@@ -10,12 +10,11 @@ export function routeWarnings(design: Design, tables: TuningTables, at: string):
 }
 
 function fallenCombinations(tables: TuningTables, at: string): readonly Warning[] {
-  const inUse = new Set(tables.usual.map(({ name }) => name))
-  const fallen = tables.combinations.filter(
-    (row) => inUse.has(row.fingering) && Math.abs(row.errorCents) > 50,
-  )
+  const fallen = tables.usualCombinations.filter((row) => Math.abs(row.errorCents) > 50)
   if (fallen.length === 0) return []
-  const names = fallen.map(
+  const place = new Map(tables.fingerings.map(({ name }, i) => [name, i]))
+  const inOrder = fallen.toSorted((a, b) => place.get(a.fingering)! - place.get(b.fingering)!)
+  const names = inOrder.map(
     ({ fingering, errorCents }) =>
       `${fingering} (${errorCents > 0 ? '+' : '−'}${Math.abs(errorCents).toFixed(0)})`,
   )

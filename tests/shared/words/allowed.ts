@@ -6,7 +6,7 @@ const others: readonly { readonly form: RegExp; readonly why: string }[] = [
   { form: /^\.[a-z]{3,4}$/, why: 'the ending of a file name' },
   { form: /^ferrule [a-z ]+$/, why: 'the name under which the browser keeps a setting' },
   { form: /^@page \{|format\("woff2"\)|^\) rotate\(/, why: 'a part of a style sheet or of a drawing' },
-  { form: /^words long$/, why: 'classes of a cell' },
+  { form: /^@page report \{|^"; font: 8pt/, why: 'a style sheet' },
   { form: /^lengthMm$/, why: 'a part of the key of a dimension' },
   { form: /^none$/, why: 'no bands of doubt are drawn' },
   { form: /^(bore|lengths)$/, why: 'the name of a worker' },
