@@ -5,15 +5,14 @@ import { type StartingBore, startingBores } from '#shared/bore/startingBores.ts'
 import { lengthText } from '#shared/quantity/figures.ts'
 import { startBore } from '#shared/workbook/commands/boreCommands.ts'
 import { LengthField } from '../fields/LengthField.tsx'
-import { tryRun } from '../fields/refusal.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { run } from '../state/workbookStore.ts'
 import { boreWords } from '../words/bore.ts'
-import { clearProfileText } from './boreStore.ts'
 import { drawnBore } from './drawingScale.ts'
 import { ProfileEntry } from './ProfileEntry.tsx'
 import { setMeasuredBore, usualValvesMm } from './profileBore.ts'
+import { TakeProfileButton } from './TakeProfileButton.tsx'
 
 /** Stands where a design has no bore: bores to start from, and a place for a measured one. */
 export function EmptyBore({ derived }: { readonly derived: DerivedDesign }): ReactNode {
@@ -75,7 +74,6 @@ function TakeProfile({
   readonly read: ReadProfile
 }): ReactNode {
   const [typedMm, setTypedMm] = useState<number | null>(null)
-  const [message, setMessage] = useState<string | null>(null)
   const valvesMm = typedMm ?? usualValvesMm(section)
   return (
     <div className="takeProfile">
@@ -89,22 +87,11 @@ function TakeProfile({
           return null
         }}
       />
-      <button
-        type="button"
-        className="main"
-        onClick={() => {
-          const refused = tryRun(setMeasuredBore(designId, section, valvesMm))
-          setMessage(refused)
-          if (refused === null) clearProfileText()
-        }}
-      >
-        {boreWords.takeProfile}
-      </button>
-      {message === null ? null : (
-        <p className="slip" role="alert">
-          {message}
-        </p>
-      )}
+      <TakeProfileButton
+        isMain
+        text={boreWords.takeProfile}
+        command={() => setMeasuredBore(designId, section, valvesMm)}
+      />
     </div>
   )
 }

@@ -3,11 +3,10 @@ import type { ReadProfile } from '#shared/bore/readProfile.ts'
 import type { DesignSection } from '#shared/workbook/bore.ts'
 import { replaceByProfile } from '#shared/workbook/commands/boreShapeCommands.ts'
 import { Choice } from '../fields/Choice.tsx'
-import { tryRun } from '../fields/refusal.ts'
 import { boreWords } from '../words/bore.ts'
-import { clearProfileText } from './boreStore.ts'
 import { ProfileEntry } from './ProfileEntry.tsx'
 import { sectionName } from './sectionNames.ts'
+import { TakeProfileButton } from './TakeProfileButton.tsx'
 
 interface ReplaceByProfileProps {
   readonly designId: string
@@ -30,7 +29,6 @@ function ReplaceWhich({
 }: ReplaceByProfileProps & { readonly read: ReadProfile }): ReactNode {
   const [from, setFrom] = useState(sections[0]?.kind === 'cup' ? 1 : 0)
   const [to, setTo] = useState(sections.length - 1)
-  const [message, setMessage] = useState<string | null>(null)
   const options = sections.map((_, i) => ({
     value: String(i),
     text: `${i + 1}: ${sectionName(sections, i)}`,
@@ -50,21 +48,10 @@ function ReplaceWhich({
         options={options.slice(from)}
         take={(value) => setTo(Number(value))}
       />
-      <button
-        type="button"
-        onClick={() => {
-          const refused = tryRun(replaceByProfile(designId, from, last - from + 1, read.section))
-          setMessage(refused)
-          if (refused === null) clearProfileText()
-        }}
-      >
-        {boreWords.replaceByProfile}
-      </button>
-      {message === null ? null : (
-        <p className="slip" role="alert">
-          {message}
-        </p>
-      )}
+      <TakeProfileButton
+        text={boreWords.replaceByProfile}
+        command={() => replaceByProfile(designId, from, last - from + 1, read.section)}
+      />
     </div>
   )
 }

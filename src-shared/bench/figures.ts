@@ -1,4 +1,4 @@
-import { plainFigure, signedCents as signedFigure } from '../quantity/figures.ts'
+import { plainFigure, signedCents } from '../quantity/figures.ts'
 
 /**
  * A length in millimetres as a bench can hold it: one decimal, no sign on what rounds to zero. The value kept is not rounded.
@@ -23,8 +23,8 @@ export function benchFigure(value: number): string {
 /**
  * Cents with their sign, sharp positive.
  *
- * @example signedCents(-12.04) // '−12.0 cents'
+ * @example centsText(-12.04) // '−12.0 cents'
  */
-export function signedCents(cents: number): string {
-  return `${signedFigure(cents)} cents`
+export function centsText(cents: number): string {
+  return `${signedCents(cents)} cents`
 }

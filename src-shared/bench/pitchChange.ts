@@ -2,6 +2,7 @@ import { centsBetween, ratioOfSemitones } from '../pitch/cents.ts'
 import { type Fingering, fingeringName } from '../valves/fingering.ts'
 import { liesInRouteOf } from '../valves/gate.ts'
 import type { Loop } from '../valves/loop.ts'
+import { sumOfDrops } from '../valves/nominalDrop.ts'
 import { tubeInRouteMm } from '../valves/route.ts'
 import type { Valve } from '../valves/valve.ts'
 
@@ -101,7 +102,7 @@ function errorsCents(
   openLengthMm: number,
 ): Record<string, number> {
   const error = ({ pressed, semitones }: Fingering) => {
-    const requiredMm = openLengthMm * ratioOfSemitones(semitones ?? nominalSemitones(valves, pressed))
+    const requiredMm = openLengthMm * ratioOfSemitones(semitones ?? sumOfDrops(pressedOf(valves, pressed)))
     return centsBetween(openLengthMm + tubeInRouteMm(loops, pressed), requiredMm)
   }
   return Object.fromEntries(
@@ -109,11 +110,11 @@ function errorsCents(
   )
 }
 
-/** The nominal drop of valves pressed together: the sum of theirs. A valve that does not exist throws. */
-function nominalSemitones(valves: readonly Valve[], pressed: readonly string[]): number {
-  return pressed.reduce((sum, id) => {
+/** The valves pressed together. One that does not exist throws. */
+function pressedOf(valves: readonly Valve[], pressed: readonly string[]): readonly Valve[] {
+  return pressed.map((id) => {
     const valve = valves.find((candidate) => candidate.id === id)
     if (valve === undefined) throw new RangeError(`No valve ${id}`)
-    return sum + valve.semitones
-  }, 0)
+    return valve
+  })
 }

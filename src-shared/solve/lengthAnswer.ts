@@ -3,6 +3,7 @@ import type { LengthObjective } from './lengthProblem.ts'
 import type { LengthRefusal } from './lengthRefusal.ts'
 import type { PreparedProblem } from './prepareProblem.ts'
 import { leftAt, naturalCents, routeAt } from './routeModel.ts'
+import { trialAt } from './trialAt.ts'
 import { squaresAt } from './weightedSquares.ts'
 
 /** Lengths, and what every row does with them. Rows in the problem's order, those of weight 0 included. */
@@ -81,13 +82,11 @@ const equalWithin = 1e-4
  * @example lengthsAndErrors(prepared, prepared.start).rmsCents
  */
 export function lengthsAndErrors(prepared: PreparedProblem, point: ArrayLike<number>): LengthsAndErrors {
-  const { problem, model } = prepared
+  const { model } = prepared
   const largestWeightedCents = largestAt(model, point)
   const rows = model.rows.map((row) => outcome(row, point, model.unitMm, largestWeightedCents))
-  const open = model.columns.findIndex((column) => column.rootId === null)
   return {
-    lengthsMm: loopLengths(prepared, point),
-    openChangeMm: open < 0 ? (problem.openChangeMm ?? 0) : point[open]! * model.unitMm,
+    ...trialAt(prepared, point),
     rows,
     rmsCents: Math.sqrt((2 * squaresAt(model, point)) / weightOf(prepared)),
     largestCents: Math.max(...rows.map((row) => (row.weight > 0 ? Math.abs(row.leftCents) : 0))),
@@ -102,16 +101,6 @@ export function lengthsAndErrors(prepared: PreparedProblem, point: ArrayLike<num
  */
 export function weightOf({ model }: PreparedProblem): number {
   return model.rows.reduce((sum, row) => sum + row.weight, 0)
-}
-
-function loopLengths({ problem, rooted, model }: PreparedProblem, point: ArrayLike<number>) {
-  const lengthOfRoot = new Map(model.columns.map((column, at) => [column.rootId, point[at]! * model.unitMm]))
-  return Object.fromEntries(
-    problem.loops.map(({ id }) => {
-      const { root, factor } = rooted.get(id)!
-      return [id, factor * (lengthOfRoot.get(root.id) ?? root.lengthMm)]
-    }),
-  )
 }
 
 function outcome(

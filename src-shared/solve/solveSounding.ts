@@ -6,8 +6,9 @@ import type { LinearProgrammer } from './linearProgrammer.ts'
 import { type PreparedProblem, prepareProblem } from './prepareProblem.ts'
 import { solutionAt } from './solutionAt.ts'
 import { type FoundPoint, pointOfLeastLargest, pointOfLeastRms, rmsAt } from './solveLengths.ts'
-import { gathered, soundedModel, trialAt } from './soundedModel.ts'
+import { gathered, soundedModel } from './soundedModel.ts'
 import type { SoundedNote, Sounding } from './sounding.ts'
+import { trialAt } from './trialAt.ts'
 
 const mostRounds = 30
 const mostHalvings = 6

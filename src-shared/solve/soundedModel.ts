@@ -2,25 +2,7 @@ import { ratioOfCents } from '../pitch/cents.ts'
 import type { LengthsAndErrors, RowOutcome } from './lengthAnswer.ts'
 import type { PreparedProblem } from './prepareProblem.ts'
 import { type ModelRow, naturalCents, routeAt } from './routeModel.ts'
-import type { SoundedNote, TrialLengths } from './sounding.ts'
-
-/**
- * The lengths that a point of the model stands for.
- *
- * @example trialAt(prepared, prepared.start).lengthsMm.L1
- */
-export function trialAt({ problem, rooted, model }: PreparedProblem, point: ArrayLike<number>): TrialLengths {
-  const mmOfRoot = new Map(model.columns.map(({ rootId }, at) => [rootId, point[at]! * model.unitMm]))
-  return {
-    lengthsMm: Object.fromEntries(
-      problem.loops.map(({ id }) => {
-        const { root, factor } = rooted.get(id)!
-        return [id, factor * (mmOfRoot.get(root.id) ?? root.lengthMm)]
-      }),
-    ),
-    openChangeMm: mmOfRoot.get(null) ?? problem.openChangeMm ?? 0,
-  }
-}
+import type { SoundedNote } from './sounding.ts'
 
 /**
  * The problem with a row for each note, such that the errors at `point` and their slopes there are the notes': the model of

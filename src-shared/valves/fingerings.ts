@@ -1,4 +1,5 @@
 import { type Fingering, fingeringName } from './fingering.ts'
+import { sumOfDrops } from './nominalDrop.ts'
 import type { Valve } from './valve.ts'
 
 /** A fingering with everything that follows from its valves. */
@@ -33,23 +34,13 @@ export function fingeringsOf(
 
 /** The fingering whose valves are the set of bits `down`; its nominal drop is the valves' sum unless given. */
 export function namedFingering(valves: readonly Valve[], down: number, semitones?: number): NamedFingering {
-  const pressed: string[] = []
-  let sum = 0
-  for (let i = 0; i < valves.length; i++) {
-    if ((down & (1 << i)) === 0) continue
-    pressed.push(valves[i]!.id)
-    sum += valves[i]!.semitones
-  }
-  return { name: fingeringName(pressed), pressed, semitones: semitones ?? withoutRounding(sum), down }
+  const together = valves.filter((_, i) => (down & (1 << i)) !== 0)
+  const pressed = together.map(({ id }) => id)
+  return { name: fingeringName(pressed), pressed, semitones: semitones ?? sumOfDrops(together), down }
 }
 
 /** Values are never changed, so the same valves have the same fingerings: a loop is dragged, its valves are not. */
 const known = new WeakMap<readonly Valve[], readonly NamedFingering[]>()
-
-/** A sum of drops without the error of adding them: 2.2 and 1.1 make the drop that 3.3 is. */
-function withoutRounding(semitones: number): number {
-  return Number(semitones.toPrecision(14))
-}
 
 function everyFingering(valves: readonly Valve[]): readonly NamedFingering[] {
   const present = known.get(valves)

@@ -14,7 +14,16 @@ export function nominalDrop(
 ): number {
   const given = fingerings === 'all' ? undefined : fingerings.find((each) => isSame(each.pressed, pressed))
   if (given?.semitones !== undefined) return given.semitones
-  return valves.reduce((sum, { id, semitones }) => sum + (pressed.includes(id) ? semitones : 0), 0)
+  return sumOfDrops(valves.filter(({ id }) => pressed.includes(id)))
+}
+
+/**
+ * The drops of valves together, semitones, without the error of adding them: 2.2 and 1.1 make the drop that 3.3 is.
+ *
+ * @example sumOfDrops([{ semitones: 2.2 }, { semitones: 1.1 }]) // 3.3
+ */
+export function sumOfDrops(valves: readonly Pick<Valve, 'semitones'>[]): number {
+  return Number(valves.reduce((sum, { semitones }) => sum + semitones, 0).toPrecision(14))
 }
 
 function isSame(one: readonly string[], other: readonly string[]): boolean {

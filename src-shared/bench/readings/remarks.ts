@@ -1,6 +1,6 @@
 import { fingeringName } from '../../valves/fingering.ts'
 import { loopNamed } from '../../valves/loop.ts'
-import { benchFigure, signedCents } from '../figures.ts'
+import { benchFigure, centsText } from '../figures.ts'
 import type { Reading, ReadingsJob } from './reading.ts'
 import type { BareFit, Remark } from './readingsFit.ts'
 import { sharedShift } from './sharedShift.ts'
@@ -50,7 +50,7 @@ function alike(job: ReadingsJob): readonly Remark[] {
   if (shift === null) return []
   const causes =
     shift.cents < 0 ? 'a leak, the main slide or a low player' : 'the main slide, warm air or a high player'
-  const message = `${shift.isEvery ? 'Every' : 'Nearly every'} reading is off alike, about ${signedCents(shift.cents)}${againstWords[shift.against]}. Look for ${causes} before you cut any loop.`
+  const message = `${shift.isEvery ? 'Every' : 'Nearly every'} reading is off alike, about ${centsText(shift.cents)}${againstWords[shift.against]}. Look for ${causes} before you cut any loop.`
   return [remark('alike', message, shift.rows)]
 }
 
@@ -68,7 +68,7 @@ function doubtful(job: ReadingsJob, fit: BareFit, leverages: readonly number[]):
         rows,
       ),
     ]
-  const message = `Reading ${only.row + 1} (${names[0]}) is far off: the others put it at ${signedCents(only.expectedCents)}, it says ${signedCents(job.readings[only.row]!.cents)}. Read it again or leave it out.`
+  const message = `Reading ${only.row + 1} (${names[0]}) is far off: the others put it at ${centsText(only.expectedCents)}, it says ${centsText(job.readings[only.row]!.cents)}. Read it again or leave it out.`
   return [remark('farOff', message, rows)]
 }
 

@@ -1,5 +1,5 @@
 import { loopForDropMm, requiredLengthMm } from '../../tubing/requiredLength.ts'
-import { benchFigure, benchMm, signedCents } from '../figures.ts'
+import { benchFigure, benchMm, centsText } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { lengthSlips, lookFromCents, loopErrorCents, slipFromCents } from './lengthSlips.ts'
 
@@ -39,7 +39,7 @@ function nominalSlips(openLengthMm: number, loop: TypedLoop, all: readonly Typed
   if (offered.length > 0) return offered
   const errorCents = loopErrorCents(openLengthMm, lengthMm, semitones)
   const drop = benchFigure(100 * semitones - errorCents)
-  const message = `Loop of valve ${valve} is ${found}; it drops ${drop} cents where ${100 * semitones} are nominal (${signedCents(errorCents)}). Expected ${expected}.`
+  const message = `Loop of valve ${valve} is ${found}; it drops ${drop} cents where ${100 * semitones} are nominal (${centsText(errorCents)}). Expected ${expected}.`
   return [{ field, found, expected, message }]
 }
 

@@ -1,4 +1,4 @@
-import { benchFigure, signedCents } from '../figures.ts'
+import { benchFigure, centsText } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { isNear } from './lengthSlips.ts'
 
@@ -43,13 +43,13 @@ const farCents = 70
 export function readingSlip(field: string, cents: number, targetHz: number): Finding | null {
   if (Math.abs(cents) <= farCents) return null
   const expected = `−${farCents} to +${farCents} cents`
-  const start = `${signedCents(cents)} is far off for a reading.`
+  const start = `${centsText(cents)} is far off for a reading.`
   const question = isNear(cents, targetHz)
     ? `Is it the frequency in hertz? The note wanted is ${benchFigure(targetHz)} Hz.`
     : Math.abs(cents) > 150
-      ? `Is a decimal comma missing, or is it another note’s? ${signedCents(cents / 10)} would be likely.`
+      ? `Is a decimal comma missing, or is it another note’s? ${centsText(cents / 10)} would be likely.`
       : 'Is it read against the neighbouring note, or on another harmonic?'
-  return { field, found: signedCents(cents), expected, message: `${start} ${question}` }
+  return { field, found: centsText(cents), expected, message: `${start} ${question}` }
 }
 
 /**
@@ -61,7 +61,7 @@ export function readingSlip(field: string, cents: number, targetHz: number): Fin
 export function allEqualSlip(field: string, cents: readonly number[]): Finding | null {
   const [first] = cents
   if (first === undefined || cents.length < 2 || cents.some((value) => value !== first)) return null
-  const found = `${cents.length} times ${signedCents(first)}`
-  const message = `All readings are ${signedCents(first)}. A leak, the main slide or the player moves every note alike; a loop does not. Was one figure copied down?`
+  const found = `${cents.length} times ${centsText(first)}`
+  const message = `All readings are ${centsText(first)}. A leak, the main slide or the player moves every note alike; a loop does not. Was one figure copied down?`
   return { field, found, expected: 'readings that differ', message }
 }
