@@ -11,7 +11,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'library',
-          include: ['tests/{shared,main,proofs}/**/*.test.ts'],
+          include: ['tests/{shared,main,renderer,proofs}/**/*.test.ts'],
           // A law is tried on hundreds of cases; on a busy machine that takes its time.
           testTimeout: 30_000,
         },
