@@ -2,6 +2,7 @@ import { type DragEvent, type ReactNode, Suspense, useEffect, useState } from 'r
 import { KeepingNotices } from './keeping/KeepingNotices.tsx'
 import { arriving } from './look/arriving.ts'
 import { useFocusKept } from './look/useFocusKept.ts'
+import { useMarkAllInFields } from './look/useMarkAllInFields.ts'
 import { useThemeOnPage } from './look/useTheme.ts'
 import { isTableFile, takeTableFile } from './loopsIn/loopsText.ts'
 import { StartPage } from './start/StartPage.tsx'
@@ -21,6 +22,7 @@ const dialogs = arriving(() =>
 export function App(): ReactNode {
   useThemeOnPage()
   useFocusKept()
+  useMarkAllInFields()
   useEffect(() => {
     const waiting = requestIdleCallback(() => void Promise.all([workbench.load(), dialogs.load()]), {
       timeout: 500,

@@ -6,6 +6,7 @@ import type { DerivedDesign } from '../state/derived.ts'
 import { keptFor } from '../state/keptFor.ts'
 import type { Selection } from '../state/viewStore.ts'
 import { curvesWords as words } from '../words/curves.ts'
+import { lineUpWords } from '../words/lineUp.ts'
 import type { ChartModel } from './chartModel.ts'
 
 /** A chart and the table under it: the same data, with what each cell selects. */
@@ -168,7 +169,7 @@ function assembled(
     categories: sorted.map(({ key, label }) => ({ key, label })),
     series: designs.map(({ design, series }, i) => ({
       id: design.id,
-      name: design.name,
+      name: design.name === '' ? lineUpWords.nameless : design.name,
       series,
       values: sorted.map(({ key }) => rows[i]!.byKey.get(key)?.cents ?? null),
       notes: sorted.map(({ key }) => rows[i]!.byKey.get(key)?.note ?? null),

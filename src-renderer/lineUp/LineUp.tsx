@@ -134,7 +134,7 @@ const DesignCard = memo(function DesignCard(props: DesignCardProps): ReactNode {
           labelHidden
           autoFocus
           value={design.name}
-          take={(name) => tryRun(renameDesign(design.id, name))}
+          take={(name) => (name.trim() === '' ? words.nameWanted : tryRun(renameDesign(design.id, name)))}
           onDone={() => setRenaming(false)}
         />
       ) : (

@@ -1,7 +1,7 @@
 import type { FromOnePiece } from '#shared/bench/fromOnePiece.ts'
 import type { ReadingContext } from '#shared/bench/readings/placeReading.ts'
 import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
-import type { Cut } from '#shared/bench/slide/cuts.ts'
+import { type Cut, tubeToOrderMm } from '#shared/bench/slide/cuts.ts'
 import { plainNoteName, type Spelling } from '#shared/pitch/noteName.ts'
 import type { Table } from '#shared/table/table.ts'
 import { fingeringName } from '#shared/valves/fingering.ts'
@@ -98,12 +98,15 @@ export function cutsTable(id: string, cuts: readonly Cut[], unit: LengthUnit): T
       lengthColumn(headings.finished, unit),
       lengthColumn(headings.firstCut, unit),
     ],
-    rows: cuts.map(({ part, count, finishedMm, cutMm }) => [
-      part,
-      count,
-      lengthCell(finishedMm, unit),
-      lengthCell(cutMm, unit),
-    ]),
+    rows: [
+      ...cuts.map(({ part, count, finishedMm, cutMm }) => [
+        part,
+        count,
+        lengthCell(finishedMm, unit),
+        lengthCell(cutMm, unit),
+      ]),
+      [headings.toOrder, null, null, lengthCell(tubeToOrderMm(cuts), unit)],
+    ],
   }
 }
 

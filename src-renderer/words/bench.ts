@@ -8,7 +8,7 @@ export const benchWords = {
     readings: { title: 'Readings', add: 'Read a tuner' },
     pitchChanges: { title: 'Change of pitch', add: 'Change the pitch' },
   } satisfies Record<BenchList, { readonly title: string; readonly add: string }>,
-  onePiece: 'From one piece',
+  onePiece: 'From one known length',
   wholeInstrument: 'the whole instrument',
 
   headOf: (kind: string, name: string) => `${kind}: ${name}`,

@@ -1,12 +1,13 @@
 /** What is said where the whole instrument is reckoned from one piece. */
 export const onePieceWords = {
-  title: 'From one piece',
+  title: 'From one known length',
   measured: 'Measured',
   kinds: { loop: 'a loop', bore: 'the bore', fundamental: 'the pitch' },
   nothing: 'A length and a drop above 0 are needed.',
 
   loopOfValve: 'Loop of valve',
-  valve: (id: string, semitones: string) => `${id}, ${semitones} semitones`,
+  valve: (id: string, semitones: string) =>
+    `${id}, ${semitones === '1' ? '1 semitone' : `${semitones} semitones`}`,
   loopLength: 'Its length, tube',
   loopLengthHelp:
     'The whole loop along its centre line, with the slide where the valve’s note is in tune: not one leg.',

@@ -14,6 +14,8 @@ export const slideWords = {
   decided: 'Decided',
   labelOf: (label: string, kind: string) => `${label}, ${kind}`,
   loop: 'Loop',
+  otherBore: (bore: string) =>
+    `The tube that it joins has a bore of ${bore}: a slide of another one makes a step there, and its inner leg must still go into the outer.`,
   notInDesign: (loopId: string) => `${loopId} (not in this design)`,
   loopWanted: 'Loop wanted',
   loopWantedTube: 'Loop wanted, tube',

@@ -60,6 +60,6 @@ export const findWords = {
     slides: 'Size a slide',
     readings: 'Read a tuner',
     pitchChanges: 'Change the pitch',
-    onePiece: 'From one piece',
+    onePiece: 'From one known length',
   },
 } as const

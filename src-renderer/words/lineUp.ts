@@ -8,6 +8,7 @@ export const lineUpWords = {
   show: 'show',
   hide: 'hide',
   designName: 'Design name',
+  nameWanted: 'A name is expected.',
   nameless: 'Without a name',
   rms: 'rms',
   largest: 'largest',

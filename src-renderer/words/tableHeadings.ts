@@ -65,6 +65,7 @@ export const headings = {
   piece: 'piece',
   number: 'number',
   finished: 'finished',
+  toOrder: 'tube to order, saw cuts not counted',
   firstCut: 'first cut',
   valve: 'valve',
   inDesign: 'loop in the design',
@@ -106,7 +107,7 @@ export const titles = {
   fit: (of: string) => `Fit of ${of}`,
   pitch: (of: string) => `Change of pitch ${of}`,
   cuts: (of: string) => `Cut list of ${of}`,
-  onePiece: 'Loops from one piece',
+  onePiece: 'Loops from one known length',
 } as const
 
 /** Headings of the tables of a bore. */

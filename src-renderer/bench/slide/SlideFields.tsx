@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { slideDefaults } from '#shared/bench/slide/slide.ts'
 import { loopSlips } from '#shared/bench/slips/loopSlips.ts'
 import { slideSlips } from '#shared/bench/slips/slideSlips.ts'
+import { lengthText } from '#shared/quantity/figures.ts'
 import { loopNamed } from '#shared/valves/loop.ts'
 import type { BenchSlide } from '#shared/workbook/bench.ts'
 import type { slideJobOf } from '#shared/workbook/benchJobs.ts'
@@ -13,6 +14,7 @@ import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { Choice } from '../../fields/Choice.tsx'
 import { LengthField } from '../../fields/LengthField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
+import { useSettings } from '../../state/settings.ts'
 import { run } from '../../state/workbookStore.ts'
 import { newJobNames } from '../../words/benchJobs.ts'
 import { slideWords } from '../../words/benchSlide.ts'
@@ -32,12 +34,19 @@ interface SlideFieldsProps {
 
 /** Everything typed about a slide. Slips are pointed out beside their field; what was typed stays. */
 export function SlideFields({ workbook, slide, placed }: SlideFieldsProps): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
   const slips = placed.kind === 'placed' ? slideSlips('', placed.job) : []
   const slipsOf = (key: string): readonly string[] =>
     slips.filter(({ field }) => field === `.${key}`).map(({ message }) => message)
+  const otherBore = otherBoreMessages(slide, placed, unit)
   const fields = (list: readonly SlideField[]): ReactNode =>
     list.map((field) => (
-      <SlideLength key={field.key} slide={slide} field={field} slips={slipsOf(field.key)} />
+      <SlideLength
+        key={field.key}
+        slide={slide}
+        field={field}
+        slips={[...slipsOf(field.key), ...(field.key === 'boreDiameterMm' ? otherBore : [])]}
+      />
     ))
   return (
     <div className="jobFields fields">
@@ -110,6 +119,21 @@ function LoopWanted({ workbook, slide, placed }: SlideFieldsProps): ReactNode {
       ) : null}
     </>
   )
+}
+
+/** A bore that differs from the loop's by less than this share may be the caliper's. */
+const sameBoreShare = 0.03
+
+/** What there is to say about a slide of another bore than its loop's, or else the design's, has. */
+function otherBoreMessages(
+  { boreDiameterMm }: BenchSlide,
+  placed: SlideFieldsProps['placed'],
+  unit: 'mm' | 'in',
+): readonly string[] {
+  if (placed.kind !== 'placed') return []
+  const ownMm = placed.loop.diameterMm ?? placed.design.instrument.boreDiameterMm
+  if (ownMm === undefined || Math.abs(boreDiameterMm / ownMm - 1) <= sameBoreShare) return []
+  return [slideWords.otherBore(lengthText(ownMm, unit, unit === 'mm' ? 2 : 4))]
 }
 
 /** Hands the slide to a loop; a name that only said the loop goes along. */
