@@ -79,8 +79,11 @@ export function Fingerings(): ReactNode {
       <p className="key">
         <span className="mark usual">{words.marks.usual}</span> {words.key.usual}{' '}
         <span className="mark nearest">{words.marks.nearest}</span> {words.key.nearest}{' '}
-        <span className="mark chosen">{words.marks.chosen}</span> {words.key.chosen} <b>1-3</b>
-        <i className="partial">3</i>
+        <span className="mark chosen">{words.marks.chosen}</span> {words.key.chosen}{' '}
+        <span className="unbroken">
+          <b>1-3</b>
+          <i className="partial">3</i>
+        </span>
         {words.key.harmonic}
         <Mark id="harmonic" /> {words.key.account}
       </p>
