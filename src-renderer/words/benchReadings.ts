@@ -69,6 +69,8 @@ export const readingsWords = {
   wantedStep: 'Take lengths wanted',
   takeHint:
     'Open length and harmonic offsets go with them. One undo takes it back. The readings stay. Lengths as found, once taken, are the design’s, and so the ones wanted.',
+  tunedHint:
+    'The lengths wanted go with the open length as found. Where the main slide then brings the open note to pitch, they are a little long or short by that.',
 
   pictureName: (name: string) => `Readings against the fit, ${name}`,
   pictureLabel: (count: number) =>

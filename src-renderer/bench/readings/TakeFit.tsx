@@ -49,6 +49,9 @@ export function TakeFit({ fit, design }: TakeFitProps): ReactNode {
         </button>
       </div>
       <p className="soft">{readingsWords.takeHint}</p>
+      {fit.openLengthMm !== null && design.tuning?.kind === 'open' ? (
+        <p className="soft">{readingsWords.tunedHint}</p>
+      ) : null}
       {message === null ? null : (
         <p className="slip" role="alert">
           {message}
