@@ -1,6 +1,7 @@
 import { type DragEvent, type ReactNode, Suspense, useEffect, useState } from 'react'
 import { KeepingNotices } from './keeping/KeepingNotices.tsx'
 import { arriving } from './look/arriving.ts'
+import { FailureGuard } from './look/FailureGuard.tsx'
 import { useFocusKept } from './look/useFocusKept.ts'
 import { useMarkAllInFields } from './look/useMarkAllInFields.ts'
 import { useThemeOnPage } from './look/useTheme.ts'
@@ -35,10 +36,14 @@ export function App(): ReactNode {
     <div className={dropping ? 'window dropping' : 'window'} {...drop}>
       <FormLink />
       {hasWorkbook ? <KeepingNotices /> : null}
-      <Suspense fallback={null}>{hasWorkbook ? <workbench.component /> : <StartPage />}</Suspense>
-      <Suspense fallback={null}>
-        <dialogs.component />
-      </Suspense>
+      <FailureGuard>
+        <Suspense fallback={null}>{hasWorkbook ? <workbench.component /> : <StartPage />}</Suspense>
+      </FailureGuard>
+      <FailureGuard>
+        <Suspense fallback={null}>
+          <dialogs.component />
+        </Suspense>
+      </FailureGuard>
     </div>
   )
 }

@@ -15,13 +15,13 @@ export interface BenchView {
   /** Names of the selected jobs; the first of the list when there is none of that name. */
   readonly names: Readonly<Record<BenchList, string | null>>
   readonly paper: 'A4' | 'Letter'
-  /** The change of pitch that was taken last, with the design before it and after it. */
-  readonly taken: TakenChange | null
+  /** Changes of pitch that were taken, the newest first. */
+  readonly taken: readonly TakenChange[]
   /** How notes are typed in a table of readings. */
   readonly notes: 'sounding' | 'written'
 }
 
-/** A change of pitch that was taken into its design. */
+/** A change of pitch that was taken into its design, with the design before it and after it. */
 export interface TakenChange {
   readonly fromA4Hz: number
   readonly toA4Hz: number
@@ -35,26 +35,31 @@ export const useBench = create<BenchView>()(() => ({
   part: 'slides',
   names: noNames,
   paper: 'A4',
-  taken: null,
+  taken: [],
   notes: 'sounding',
 }))
 
-/** The names by which renamed jobs were first shown, by list and present name. */
-const firstNames = new Map<string, string>()
+/** Numbers of the jobs that were shown, by list and present name. */
+const shownJobs = new Map<string, number>()
+let shownCount = 0
 
 forgetWithWorkbook(() => {
-  useBench.setState({ names: noNames, taken: null })
-  firstNames.clear()
+  useBench.setState({ names: noNames, taken: [] })
+  shownJobs.clear()
 })
 
 /** Stands for a job on the page, whatever it is called meanwhile: a page is not built anew under a hand that types. */
-export function keyOfJob(list: BenchList, name: string): string {
-  return firstNames.get(`${list} ${name}`) ?? name
+export function keyOfJob(list: BenchList, name: string): number {
+  const number = shownJobs.get(`${list} ${name}`) ?? ++shownCount
+  shownJobs.set(`${list} ${name}`, number)
+  return number
 }
 
 /** Goes on showing a job under its new name. */
 export function showRenamed(list: BenchList, name: string, next: string): void {
-  firstNames.set(`${list} ${next}`, keyOfJob(list, name))
+  const number = keyOfJob(list, name)
+  shownJobs.delete(`${list} ${name}`)
+  shownJobs.set(`${list} ${next}`, number)
   showJob(list, next)
 }
 
@@ -83,5 +88,6 @@ export function startJob<L extends BenchList>(list: L, job: BenchLists[L]): void
 
 /** Deletes a job; the first of its list is shown then. */
 export function deleteJob(list: BenchList, name: string): void {
+  shownJobs.delete(`${list} ${name}`)
   run(removeJob(list, name))
 }

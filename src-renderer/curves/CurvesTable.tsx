@@ -93,7 +93,8 @@ function HowPlayed({ note, cents }: { readonly note: string; readonly cents: str
   const [fingering, harmonic] = words.partsOfPlayed(note)
   return (
     <>
-      <i title={harmonic === undefined ? undefined : note}>
+      <span className="unseen">{note} </span>
+      <i aria-hidden="true">
         {fingering}
         {harmonic === undefined ? null : <sup>{harmonic}</sup>}
       </i>

@@ -58,6 +58,7 @@ export function NewDesign({ inNewWorkbook }: { readonly inNewWorkbook: boolean }
         { unsaved: true },
       )
     } else if (runOrSay(addDesign(design))) selectDesign(id)
+    else return
     closeDialog()
   }
 

@@ -21,8 +21,17 @@ export function TextField(props: TextFieldProps): ReactNode {
   const id = useId()
   const done = (): void => {
     endBurst()
+    // A field that closes takes back what ended in a refusal: its message would go with it.
+    if (message !== null && props.onDone !== undefined) takeBack()
     if (message === null) setDraft(null)
+    before.current = { value: props.value, steps: stepsDone() }
     props.onDone?.()
+  }
+  const takeBack = (): void => {
+    setDraft(null)
+    setMessage(null)
+    const { value, steps } = before.current
+    if (props.value !== value && !dropStepsAfter(steps)) props.take(value)
   }
   return (
     <div className={`field text ${props.className ?? ''}`}>
@@ -54,12 +63,10 @@ export function TextField(props: TextFieldProps): ReactNode {
           if (event.key === 'Escape' && draft !== null) {
             // What Escape takes back here is no question to a dialog around it.
             event.stopPropagation()
-            setDraft(null)
-            setMessage(null)
-            const { value, steps } = before.current
-            if (props.value !== value && !dropStepsAfter(steps)) props.take(value)
+            takeBack()
           }
-          if (event.key === 'Enter' || (event.key === 'Escape' && props.onDone !== undefined)) done()
+          if (event.key === 'Enter' && (message === null || props.onDone === undefined)) done()
+          if (event.key === 'Escape') props.onDone?.()
         }}
       />
       {message === null ? null : (

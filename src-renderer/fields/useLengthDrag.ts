@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react'
-import { endBurst } from '../state/workbookStore.ts'
+import { dropStepsAfter, endBurst, stepsDone } from '../state/workbookStore.ts'
 
 export interface LengthDrag {
   readonly onPointerDown: (event: PointerEvent) => void
@@ -14,6 +14,8 @@ export interface LengthDrag {
 interface Held {
   readonly fromX: number
   readonly fromMm: number
+  /** Steps done before it, for Escape to go back to. */
+  readonly steps: number
   /** The scale when the drag began: the drawing must not shrink under the hand. */
   readonly mmPerPx: number
 }
@@ -39,6 +41,17 @@ export function useLengthDrag(
     if (wanted.current !== null) take(wanted.current)
     wanted.current = null
   }
+  /** Goes back to where the drag began, as if it had never been. */
+  const giveUp = (): void => {
+    if (held.current === null) return
+    const { fromMm, steps } = held.current
+    cancelAnimationFrame(frame.current)
+    frame.current = 0
+    wanted.current = null
+    held.current = null
+    if (!dropStepsAfter(steps)) take(fromMm)
+    endBurst()
+  }
   const release = (): void => {
     if (held.current === null) return
     cancelAnimationFrame(frame.current)
@@ -51,7 +64,14 @@ export function useLengthDrag(
       if (event.button !== 0) return
       event.currentTarget.setPointerCapture(event.pointerId)
       endBurst()
-      held.current = { fromX: event.clientX, fromMm: lengthMm, mmPerPx }
+      held.current = { fromX: event.clientX, fromMm: lengthMm, steps: stepsDone(), mmPerPx }
+      const onEscape = ({ key }: globalThis.KeyboardEvent): void => {
+        if (key === 'Escape') giveUp()
+      }
+      window.addEventListener('keydown', onEscape)
+      window.addEventListener('pointerup', () => window.removeEventListener('keydown', onEscape), {
+        once: true,
+      })
     },
     onPointerMove: (event) => {
       if (held.current === null) return

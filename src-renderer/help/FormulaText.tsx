@@ -15,7 +15,12 @@ interface Part {
 
 function set(place: Part['place'], text: string): ReactNode {
   if (place === 'lowered') return <sub>{text}</sub>
-  if (place === 'raised') return <sup>{text}</sup>
+  if (place === 'raised')
+    return (
+      <sup>
+        <FormulaText formula={text} />
+      </sup>
+    )
   return text.replace(/ ([·/=]) /g, '\u00a0$1\u00a0').replace(/([+−]) /g, '$1\u00a0')
 }
 

@@ -114,8 +114,12 @@ function SlideChoices({ derived, slides }: PlayedSlidesProps): ReactNode {
             />
             {slideName(derived, id)}
           </label>
+          <span className="soft" aria-hidden="true">
+            {playedWords.travel}
+          </span>
           <LengthField
-            label={playedWords.travel}
+            label={playedWords.travelOf(slideName(derived, id))}
+            labelHidden
             lengthMm={slideOf.get(id)?.travelMm ?? null}
             stepMm={1}
             width={6}

@@ -23,7 +23,8 @@ interface WallChartProps {
 export function WallChart({ derived, movements, ofProposal, onClose }: WallChartProps): ReactNode {
   const weights = useLengths((state) => state.weights)
   const [trouble, setTrouble] = useState<string | null>(null)
-  const rows = movements.filter(({ name }) => weights.get(name) !== 0).filter(isMoved)
+  const rows = movements.filter(isMoved).filter(({ name }) => weights.get(name) !== 0)
+  const leftOut = movements.filter(isMoved).filter(({ name }) => weights.get(name) === 0)
   const print = async (to: 'printer' | 'pdf'): Promise<void> => {
     const root = document.documentElement
     root.dataset.print = 'wallChart'
@@ -35,7 +36,7 @@ export function WallChart({ derived, movements, ofProposal, onClose }: WallChart
       delete root.dataset.print
     }
   }
-  const sheet = <WallSheet derived={derived} rows={rows} />
+  const sheet = <WallSheet derived={derived} rows={rows} leftOut={leftOut} />
   return (
     <Dialog title={wallWords.title} onClose={onClose} wide>
       {ofProposal ? <p className="soft">{wallWords.ofProposal}</p> : null}
@@ -73,14 +74,19 @@ function isMoved({ moves }: SlideMovement): boolean {
 function WallSheet({
   derived,
   rows,
+  leftOut,
 }: {
   readonly derived: DerivedDesign
   readonly rows: readonly SlideMovement[]
+  /** Fingerings that do not count, though slides would be moved for them. */
+  readonly leftOut: readonly SlideMovement[]
 }): ReactNode {
   return (
     <article className="wallSheet">
       <h3>{wallWords.heading(derived.design.name)}</h3>
-      {rows.length === 0 ? <p className="wallNone">{wallWords.noneMoved}</p> : null}
+      {rows.length === 0 ? (
+        <p className="wallNone">{leftOut.length === 0 ? wallWords.noneMoved : wallWords.noneCounted}</p>
+      ) : null}
       <ul>
         {rows.map((row) => (
           <li key={row.name}>
@@ -99,6 +105,9 @@ function WallSheet({
         ))}
       </ul>
       {rows.length === 0 ? null : <p>{wallWords.othersNotMoved}</p>}
+      {leftOut.length === 0 ? null : (
+        <p>{wallWords.notCounted(leftOut.map(({ name }) => fingeringWords(name)).join(', '))}</p>
+      )}
     </article>
   )
 }

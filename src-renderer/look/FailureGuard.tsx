@@ -1,6 +1,6 @@
-import { Component, type ReactNode } from 'react'
-import { saveAs } from '../state/fileActions.ts'
-import { undo } from '../state/workbookStore.ts'
+import { Component, type ReactNode, useEffect, useRef } from 'react'
+import { saveAs, useDirty, useFile } from '../state/fileActions.ts'
+import { undo, useWorkbook } from '../state/workbookStore.ts'
 import { failureWords as words } from '../words/failure.ts'
 
 interface FailureGuardProps {
@@ -11,10 +11,7 @@ interface FailureGuardState {
   readonly message: string | null
 }
 
-/**
- * Stands in for the window when drawing it fails: the work itself is not lost by that. It says so, saves it elsewhere,
- * and tries again, with or without the last step.
- */
+/** Stands in for what it holds when drawing that fails: the work itself is not lost by it. */
 export class FailureGuard extends Component<FailureGuardProps, FailureGuardState> {
   override state: FailureGuardState = { message: null }
 
@@ -26,32 +23,54 @@ export class FailureGuard extends Component<FailureGuardProps, FailureGuardState
 
   override render(): ReactNode {
     const { message } = this.state
-    if (message === null) return this.props.children
-    return (
-      <main className="start" role="alert">
-        <div className="startSheet">
-          <h1>{words.title}</h1>
+    return message === null ? this.props.children : <Failure message={message} again={this.again} />
+  }
+}
+
+interface FailureProps {
+  readonly message: string
+  readonly again: () => void
+}
+
+/** Says that the window failed, saves the work elsewhere, and tries again, with or without the last step. */
+function Failure({ message, again }: FailureProps): ReactNode {
+  const heading = useRef<HTMLHeadingElement>(null)
+  useEffect(() => heading.current?.focus(), [])
+  const hasWorkbook = useWorkbook((state) => state.workbook !== null)
+  const fileName = useFile((state) => state.fileName)
+  const trouble = useFile((state) => state.trouble)
+  const dirty = useDirty()
+  return (
+    <main className="start">
+      <div className="startSheet">
+        <div role="alert">
+          <h1 ref={heading} tabIndex={-1}>
+            {words.title}
+          </h1>
           <p className="lead">{words.text}</p>
           <p className="soft">{words.reason(message)}</p>
-          <div className="buttons">
-            <button type="button" className="main" onClick={() => void saveAs()}>
-              {words.saveAs}
-            </button>
-            <button type="button" onClick={this.again}>
-              {words.again}
-            </button>
-            <button
-              type="button"
-              onClick={() => {
-                undo()
-                this.again()
-              }}
-            >
-              {words.undoAndAgain}
-            </button>
-          </div>
         </div>
-      </main>
-    )
-  }
+        <p role="status">
+          {trouble === null ? (hasWorkbook && !dirty ? words.saved(fileName) : null) : trouble.message}
+        </p>
+        <div className="buttons">
+          <button type="button" className="main" disabled={!hasWorkbook} onClick={() => void saveAs()}>
+            {words.saveAs}
+          </button>
+          <button type="button" onClick={again}>
+            {words.again}
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              undo()
+              again()
+            }}
+          >
+            {words.undoAndAgain}
+          </button>
+        </div>
+      </div>
+    </main>
+  )
 }

@@ -37,24 +37,39 @@ export function useFocusKept(): void {
       last = { element: activeElement, dialog, places: placesUpTo(root, activeElement) }
     }
     const look = (): void => {
-      if (!focusIsLost() || last === null || last.element.isConnected) return
+      if (!focusIsLost() || last === null || takesFocusStill(last.element)) return
       const held = last.dialog === null || last.dialog.isConnected ? last : (beneath ?? last)
       last = null
-      const found = held.element.isConnected ? held.element : nearest(held.places)
+      const found = takesFocusStill(held.element) ? held.element : nearest(held.places)
       found?.focus({ preventScroll: true })
     }
     // A closing dialog or menu gives the focus back a frame later.
     const observer = new MutationObserver(() => {
-      if (last === null || last.element.isConnected) return
+      if (last === null || takesFocusStill(last.element)) return
       requestAnimationFrame(() => requestAnimationFrame(look))
     })
+    // Who clicks beside everything gives the focus up; what is taken away loses it.
+    const forget = ({ relatedTarget }: FocusEvent): void => {
+      const left = last
+      if (relatedTarget !== null || left === null) return
+      requestAnimationFrame(() => {
+        if (last === left && takesFocusStill(left.element) && focusIsLost()) last = null
+      })
+    }
     document.addEventListener('focusin', remember)
-    observer.observe(root, { childList: true, subtree: true })
+    document.addEventListener('focusout', forget)
+    observer.observe(root, { childList: true, attributeFilter: ['disabled'], subtree: true })
     return () => {
       document.removeEventListener('focusin', remember)
+      document.removeEventListener('focusout', forget)
       observer.disconnect()
     }
   }, [])
+}
+
+/** Whether an element is there and can have the focus: a button may be taken out of use under the hand. */
+function takesFocusStill(element: HTMLElement): boolean {
+  return element.isConnected && !element.matches(':disabled')
 }
 
 function placesUpTo(root: Element, element: Element): readonly Place[] {

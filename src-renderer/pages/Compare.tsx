@@ -1,7 +1,8 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useMemo } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
-import type { Summary } from '#shared/tuning/summary.ts'
+import { playedCandidate } from '#shared/tuning/notes.ts'
+import { spreadOfNotes } from '#shared/tuning/summary.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { lengthFigure } from '../fields/LengthField.tsx'
 import { Mark } from '../help/Mark.tsx'
@@ -11,7 +12,12 @@ import { useSettings } from '../state/settings.ts'
 import { selectDesign, useView } from '../state/viewStore.ts'
 import { comparisonTable, loopsInRoutesTable } from '../tables/comparisonTables.ts'
 import { TableOut } from '../tables/TableOut.tsx'
-import { comparisonGroups, comparisonRows, comparisonWords as words } from '../words/comparison.ts'
+import {
+  comparisonGroups,
+  comparisonRows,
+  sharedRowWords,
+  comparisonWords as words,
+} from '../words/comparison.ts'
 import { pageNames } from '../words/pages.ts'
 import { reportWords } from '../words/report.ts'
 import { titles } from '../words/tableHeadings.ts'
@@ -22,7 +28,7 @@ interface Row {
   readonly unit: string
   readonly text: (derived: DerivedDesign) => string
   /** The figure by which the least is marked; none for a row that has no better. */
-  readonly least?: (summary: Summary) => number
+  readonly least?: (derived: DerivedDesign) => number
 }
 
 /** Every design, shown or hidden, side by side in figures. */
@@ -30,7 +36,8 @@ export function Compare(): ReactNode {
   const all = useDerived()
   const { unit, spelling } = useSettings()
   const hidden = useView((state) => state.hidden)
-  const groups = rowGroups(unit, (midi) => (midi === null ? '–' : noteName(midi, spelling)))
+  const shared = useMemo(() => sharedNotes(all), [all])
+  const groups = rowGroups(unit, (midi) => (midi === null ? '–' : noteName(midi, spelling)), shared)
   return (
     <section className="sheet" aria-label={pageNames.compare}>
       <div className="caption">
@@ -92,7 +99,7 @@ export function Compare(): ReactNode {
 
 function CompareRow({ row, all }: { readonly row: Row; readonly all: readonly DerivedDesign[] }): ReactNode {
   const { least } = row
-  const figures = least === undefined ? [] : all.map(({ tables }) => least(tables.summary))
+  const figures = least === undefined ? [] : all.map(least)
   const best =
     all.length > 1 && figures.some((figure) => figure > figures[0]! + 1e-9 || figure < figures[0]! - 1e-9)
       ? Math.min(...figures)
@@ -122,6 +129,7 @@ function largest(cents: number, place: string): string {
 function rowGroups(
   unit: 'mm' | 'in',
   note: (midi: number | null) => string,
+  shared: ReadonlySet<number> | null,
 ): readonly { title: string; rows: readonly Row[] }[] {
   const length = (mm: number): string => lengthFigure(mm, unit, unit === 'mm' ? 0 : -1)
   return [
@@ -132,14 +140,14 @@ function rowGroups(
           ...comparisonRows.rms,
           unit: 'cents',
           text: ({ tables }) => plainFigure(tables.summary.byFingering.rmsCents, 1),
-          least: ({ byFingering }) => byFingering.rmsCents,
+          least: ({ tables }) => tables.summary.byFingering.rmsCents,
         },
         {
           ...comparisonRows.largest,
           unit: 'cents',
           text: ({ tables: { summary } }) =>
             largest(summary.byFingering.largestCents, summary.byFingering.largestAt ?? '–'),
-          least: ({ byFingering }) => Math.abs(byFingering.largestCents),
+          least: ({ tables }) => Math.abs(tables.summary.byFingering.largestCents),
         },
         {
           ...comparisonRows.steps,
@@ -155,20 +163,26 @@ function rowGroups(
           ...comparisonRows.noteRms,
           unit: 'cents',
           text: ({ tables }) => plainFigure(tables.summary.byNote.rmsCents, 1),
-          least: ({ byNote }) => byNote.rmsCents,
+          // Over other notes a smaller figure is no better one.
+          ...(shared === null
+            ? { least: ({ tables }: DerivedDesign) => tables.summary.byNote.rmsCents }
+            : {}),
         },
         {
           ...comparisonRows.noteLargest,
           unit: 'cents',
           text: ({ tables: { summary } }) =>
             largest(summary.byNote.largestCents, note(summary.byNote.largestAt)),
-          least: ({ byNote }) => Math.abs(byNote.largestCents),
+          ...(shared === null
+            ? { least: ({ tables }: DerivedDesign) => Math.abs(tables.summary.byNote.largestCents) }
+            : {}),
         },
         {
           ...comparisonRows.notes,
           unit: '',
           text: ({ tables }) => String(tables.summary.byNote.count),
         },
+        ...(shared === null ? [] : sharedRows(shared, note)),
       ],
     },
     {
@@ -183,27 +197,59 @@ function rowGroups(
           ...comparisonRows.loopsTogether,
           unit,
           text: ({ tables }) => length(tables.summary.loopsMm),
-          least: ({ loopsMm }) => loopsMm,
+          least: ({ tables }) => tables.summary.loopsMm,
         },
         {
           ...comparisonRows.allTube,
           unit,
           text: ({ tables }) => length(tables.summary.tubeMm),
-          least: ({ tubeMm }) => tubeMm,
+          least: ({ tables }) => tables.summary.tubeMm,
         },
         {
           ...comparisonRows.loops,
           unit: '',
           text: ({ tables }) => String(tables.summary.loops),
-          least: ({ loops }) => loops,
+          least: ({ tables }) => tables.summary.loops,
         },
         {
           ...comparisonRows.mostLoops,
           unit: '',
           text: ({ tables }) => String(tables.summary.mostLoopsInRoute),
-          least: ({ mostLoopsInRoute }) => mostLoopsInRoute,
+          least: ({ tables }) => tables.summary.mostLoopsInRoute,
         },
       ],
+    },
+  ]
+}
+
+/** The notes that every design plays, midi; `null` where each plays the same, so that there is nothing to set apart. */
+function sharedNotes(all: readonly DerivedDesign[]): ReadonlySet<number> | null {
+  const played = all.map(
+    ({ tables }) =>
+      new Set(tables.notes.flatMap((note) => (playedCandidate(note) === null ? [] : [note.midi]))),
+  )
+  const [first, ...others] = played
+  if (first === undefined) return null
+  const shared = new Set([...first].filter((midi) => others.every((each) => each.has(midi))))
+  return played.every(({ size }) => size === shared.size) ? null : shared
+}
+
+/** The same figures over the notes that all designs play: over others no design is better than another. */
+function sharedRows(shared: ReadonlySet<number>, note: (midi: number | null) => string): readonly Row[] {
+  const spread = ({ tables }: DerivedDesign) =>
+    spreadOfNotes(tables.notes.filter(({ midi }) => shared.has(midi)))
+  return [
+    {
+      ...sharedRowWords.rms(shared.size),
+      unit: 'cents',
+      text: (derived) => plainFigure(spread(derived).rmsCents, 1),
+      least: (derived) => spread(derived).rmsCents,
+    },
+    {
+      ...sharedRowWords.largest(shared.size),
+      unit: 'cents',
+      text: (derived) => largest(spread(derived).largestCents, note(spread(derived).largestAt)),
+      least: (derived) => Math.abs(spread(derived).largestCents),
     },
   ]
 }

@@ -5,6 +5,7 @@ import { type Candidate, isSameWay } from '#shared/tuning/candidates.ts'
 import { type Note, playedCandidate } from '#shared/tuning/notes.ts'
 import { chooseFingering } from '#shared/workbook/commands/designCommands.ts'
 import { PrintButtons } from '../bench/sheet/PrintButtons.tsx'
+import { playedAs } from '../curves/curveModels.ts'
 import { Segments } from '../fields/Choice.tsx'
 import { Mark } from '../help/Mark.tsx'
 import { useListen } from '../listen/listenStore.ts'
@@ -22,6 +23,8 @@ import { BandField } from './Curves.tsx'
 
 /** Candidates shown for a note before "more" is asked for. */
 const fewCandidates = 6
+/** Where a note has more, they are opened note by note: of all at once nobody finds one. */
+const mostAtOnce = 60
 
 /** The fingering chart of the selected design: every note with its candidates, the usual and nearest marked. */
 export function Fingerings(): ReactNode {
@@ -31,7 +34,7 @@ export function Fingerings(): ReactNode {
   const [every, setEvery] = useState<'few' | 'every'>('few')
   if (derived === null) return null
   const notes = [...derived.tables.notes].reverse()
-  const most = notes.reduce((count, { candidates }) => Math.max(count, candidates.length), 0)
+  const most = notes.reduce((count, note) => Math.max(count, note.candidates().length), 0)
   return (
     <section className="sheet" aria-label={pageNames.fingerings}>
       <div className="caption">
@@ -48,7 +51,7 @@ export function Fingerings(): ReactNode {
           ]}
           take={(value) => useSettings.setState({ spelling: value })}
         />
-        {most > fewCandidates ? (
+        {most > fewCandidates && most <= mostAtOnce ? (
           <Segments
             label={words.candidates}
             labelHidden
@@ -128,7 +131,10 @@ interface NoteRowProps {
 
 function NoteRow({ derived, note, limit }: NoteRowProps): ReactNode {
   const spelling = useSettings((settings) => settings.spelling)
-  const shown = note.candidates().filter((candidate, i) => i < limit || isSameWay(candidate, note.nearest))
+  const [isOpen, setOpen] = useState(false)
+  const shown = note
+    .candidates()
+    .filter((candidate, i) => isOpen || i < limit || isSameWay(candidate, note.nearest))
   const chosenOutside = note.chosen !== null && !shown.some((candidate) => isSameWay(candidate, note.chosen))
   const all = chosenOutside && note.chosen !== null ? [note.chosen, ...shown] : shown
   const more = note.candidates().length - shown.length
@@ -147,7 +153,16 @@ function NoteRow({ derived, note, limit }: NoteRowProps): ReactNode {
             candidate={candidate}
           />
         ))}
-        {more > 0 ? <span className="soft unbroken">{words.more(more)}</span> : null}
+        {more > 0 ? (
+          <button
+            type="button"
+            className="quiet unbroken"
+            aria-label={words.moreFor(more, noteName(note.midi, spelling))}
+            onClick={() => setOpen(true)}
+          >
+            {words.more(more)}
+          </button>
+        ) : null}
       </td>
     </tr>
   )
@@ -192,6 +207,11 @@ function CandidateCell({ derived, note, candidate }: CandidateCellProps): ReactN
         type="button"
         className="cell"
         aria-pressed={on}
+        aria-label={words.spoken(
+          playedAs(candidate),
+          signedCents(candidate.errorCents),
+          marks.map((mark) => words.marks[mark]),
+        )}
         onClick={() => select(cell)}
         onDoubleClick={choose}
         onKeyDown={(event) => {

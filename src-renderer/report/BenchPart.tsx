@@ -1,9 +1,8 @@
-import { type ReactNode, useMemo } from 'react'
-import { changePitch } from '#shared/bench/pitchChange.ts'
+import type { ReactNode } from 'react'
 import type { BenchPitchChange, BenchReadings, BenchSlide } from '#shared/workbook/bench.ts'
-import { pitchChangeOf } from '#shared/workbook/benchJobs.ts'
 import { jobsOf } from '#shared/workbook/commands/benchCommands.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
+import { usePitchJob } from '../bench/pitch/usePitchJob.ts'
 import { useFit } from '../bench/readings/useFit.ts'
 import { PitchSheet } from '../bench/sheet/PitchSheet.tsx'
 import { ReadingsSheet } from '../bench/sheet/ReadingsSheet.tsx'
@@ -72,11 +71,11 @@ interface PitchJobProps {
 }
 
 function PitchJob({ workbook, change }: PitchJobProps): ReactNode {
-  const placed = useMemo(() => pitchChangeOf(workbook, change), [workbook, change])
+  const { placed, answer } = usePitchJob(workbook, change)
   if (placed.kind === 'unplaced')
     return <NoSheet name={change.id} messages={[benchWords.gone[placed.field]]} />
+  if (answer === null) return null
   const { design, job } = placed
-  const answer = changePitch(job)
   return (
     <PitchSheet
       workbook={workbook}

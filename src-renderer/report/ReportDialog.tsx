@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react'
+import { type ReactNode, useEffect, useRef, useState } from 'react'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { useBench } from '../bench/benchStore.ts'
 import { printInstead } from '../bench/sheet/paper.ts'
@@ -23,12 +23,21 @@ export function ReportDialog(): ReactNode {
   const parts = useReport((state) => state.parts)
   const paper = useBench((state) => state.paper)
   const [reckoning, setReckoning] = useState(false)
+  const isOpen = useRef(true)
+  useEffect(() => {
+    isOpen.current = true
+    return () => {
+      isOpen.current = false
+    }
+  }, [])
   if (workbook === null) return null
   const empty = emptyParts(workbook)
   const chosen = new Set([...parts].filter((part) => !empty.has(part)))
   const print = async (to: 'printer' | 'pdf'): Promise<void> => {
     setReckoning(true)
     const bores = chosen.has('bore') ? await boreFindings(workbook, all) : new Map()
+    // Who has closed it meanwhile wants no paper any more.
+    if (!isOpen.current) return
     closeDialog()
     await printInstead(<Report workbook={workbook} all={all} parts={chosen} bores={bores} />, {
       to,

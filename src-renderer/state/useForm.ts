@@ -17,6 +17,7 @@ import {
   whenKept,
 } from './fileActions.ts'
 import { useHistory } from './history.ts'
+import { takeWaitingEntries } from './waitingEntries.ts'
 import { redo, undo, useWorkbook } from './workbookStore.ts'
 
 /** What each command of the menus does. */
@@ -41,6 +42,7 @@ export const commands: Readonly<Record<MenuCommand, () => void>> = {
 async function saveThenClose(): Promise<void> {
   do {
     if (!(await save())) return
+    takeWaitingEntries()
   } while (isDirty())
   await bridge.closeWindow()
 }

@@ -9,6 +9,7 @@ import { loopNamed } from '#shared/valves/loop.ts'
 import type { BenchReadings } from '#shared/workbook/bench.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import type { ChangeRow } from '../bench/pitch/changeRows.ts'
+import { cutsAreHeld } from '../bench/readings/answerRows.ts'
 import { noteOf } from '../bench/readings/typedReading.ts'
 import { headings, titles } from '../words/tableHeadings.ts'
 import { centsColumn, type LengthUnit, lengthCell, lengthCellOrNone, lengthColumn } from './lengthCell.ts'
@@ -44,6 +45,7 @@ export function readingsTable(
 /** What the readings say of the open length and of every loop, with standard errors. */
 export function fitTable(id: string, fit: ReadingsFit, design: Design, unit: LengthUnit): Table {
   const open = fit.openLengthMm
+  const isHeld = cutsAreHeld(fit)
   const names = [
     headings.tube,
     headings.standardError,
@@ -65,10 +67,9 @@ export function fitTable(id: string, fit: ReadingsFit, design: Design, unit: Len
         row(loopNamed(design.loops, loopId), [
           loop.value,
           loop.standardError,
-          loop.targetMm,
-          loop.firstCutMm,
-          loop.changeMm,
-          loop.movementMm,
+          ...(isHeld
+            ? [null, null, null, null]
+            : [loop.targetMm, loop.firstCutMm, loop.changeMm, loop.movementMm]),
         ]),
       ),
     ],

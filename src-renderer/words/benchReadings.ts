@@ -55,7 +55,7 @@ export const readingsWords = {
       : `${start}: take off the ${tube} of tube left over, at first ${sure}.`,
   exactWouldBe: (loop: string, length: string) =>
     `Exact for its own fingering, ${loop} would be ${length} of tube.`,
-  cutsHeld: 'No length to cut is given while readings contradict each other.',
+  cutsHeld: 'No length to cut and no movement is given before what is said above is cleared up.',
   offset: (harmonic: string, cents: string, error: string, reference: number | null) =>
     reference === null
       ? `Harmonic ${harmonic} lies ${cents} ± ${error} cents from where the open length has it.`

@@ -38,3 +38,15 @@ export const comparisonRows = {
     help: 'Loops the air runs through at once, at the most',
   },
 } as const satisfies Record<string, RowWords>
+
+/** Its rows over the notes that all designs play, where one plays what another does not. */
+export const sharedRowWords = {
+  rms: (count: number): RowWords => ({
+    heading: `rms over the ${count} shared`,
+    help: 'Over the notes that every design plays: only these compare like with like',
+  }),
+  largest: (count: number): RowWords => ({
+    heading: `largest of the ${count} shared`,
+    help: 'Of the notes that every design plays: only these compare like with like',
+  }),
+} as const

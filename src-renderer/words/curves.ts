@@ -1,7 +1,7 @@
 /** What the error charts, their tables and the page of the curves say. */
 export const curvesWords = {
   leftOut: (shown: number, left: number) =>
-    `The ${shown} fingerings of the fewest valves. All ${shown + left} are in the table “All combinations” as CSV.`,
+    `The ${shown} fingerings of the fewest valves; ${left} more are not shown. A design’s own are all in its table “All combinations of the design”.`,
   allHidden: 'Every design is hidden. Show one in the line-up to see its curve.',
   headings: { fingering: 'Combination error', note: 'Error by note' },
   alongAxis: 'Along the axis',

@@ -22,6 +22,10 @@ export const fingeringsWords = {
   fingering: 'fingering, harmonic and cents',
   none: 'none within 60 cents',
   more: (count: number) => `and ${count} more`,
+  moreFor: (count: number, note: string) => `Show ${count} more for ${note}`,
+  /** `1-3 on 3, +17.5 cents, usual`. */
+  spoken: (played: string, cents: string, marks: readonly string[]) =>
+    [played, `${cents} cents`, ...marks].join(', '),
   candidateHelp: (harmonic: number, hz: string, chosen: boolean) =>
     `Harmonic ${harmonic}, ${hz} Hz. Double-click or press C to ${chosen ? 'go back to the usual' : 'choose'}, L to listen.`,
 } as const

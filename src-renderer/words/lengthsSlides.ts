@@ -6,6 +6,7 @@ export const playedWords = {
   wallChart: 'Wall chart…',
   none: 'Tick a slide that is moved while playing and give it its travel.',
   travel: 'travel',
+  travelOf: (slide: string) => `Travel of ${slide}`,
   noTravel: 'no travel given',
   nowOut: (length: string) => `now ${length} out`,
 
@@ -30,6 +31,8 @@ export const wallWords = {
   close: 'Close',
   heading: (design: string) => `${design}: slides`,
   noneMoved: 'Every fingering: slides as they are',
+  noneCounted: 'Every fingering that counts: slides as they are',
+  notCounted: (fingerings: string) => `Left out, for they do not count: ${fingerings}.`,
   othersNotMoved: 'Every other fingering: slides as they are.',
   left: (cents: string) => `${cents} cents left`,
   out: 'out',

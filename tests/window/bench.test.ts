@@ -146,7 +146,7 @@ describe('a technician', () => {
     const third = says.getByRole('row').filter({ hasText: 'third' }).getByRole('cell')
     // While readings contradict each other nothing is given to cut.
     await expect.poll(async () => (await third.allTextContents()).slice(1)).toEqual(['—', '—', '—'])
-    await says.getByText('No length to cut is given').waitFor()
+    await says.getByText('No length to cut and no movement is given').waitFor()
     await page.getByRole('checkbox', { name: 'reading 7 is in the fit' }).uncheck()
     await expect.poll(() => page.getByText('is far off').count()).toBe(0)
     await expect.poll(() => third.nth(0).textContent()).toMatch(/^\d+\.\d short± \d\.\d$/)

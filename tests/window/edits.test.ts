@@ -36,6 +36,25 @@ describe('a loop', () => {
     await page.mouse.up()
   })
 
+  browserTest(
+    'goes back to where a drag began with Escape, and there is nothing to undo',
+    async ({ form }) => {
+      const { page } = await form.open()
+      await startFrom(page, 'Plain, three valves')
+      const before = await field(page, 'Length of first').inputValue()
+      const box = (await page.getByRole('slider', { name: 'Length of first' }).boundingBox())!
+      await page.mouse.move(box.x + 11, box.y + 15)
+      await page.mouse.down()
+      await page.mouse.move(box.x + 40, box.y + 15, { steps: 4 })
+      await expect.poll(() => field(page, 'Length of first').inputValue()).not.toBe(before)
+      await page.keyboard.press('Escape')
+      await page.mouse.move(box.x + 60, box.y + 15)
+      await page.mouse.up()
+      await expect.poll(() => field(page, 'Length of first').inputValue()).toBe(before)
+      expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
+    },
+  )
+
   browserTest('moves by arrow keys, half a millimetre a press, in one step', async ({ form }) => {
     const { page } = await form.open()
     await startFrom(page, 'Plain, three valves')
@@ -205,6 +224,25 @@ describe('a wrong file', () => {
 })
 
 describe('the fingering chart', () => {
+  browserTest('shows every way to a note when asked, for one note or for all', async ({ form }) => {
+    const { page } = await form.open()
+    await openExample(page, 'Bass in F, four ways')
+    await goTo(page, 'Fingerings')
+    const more = page.getByRole('button', { name: /^Show \d+ more for/ })
+    await expect.poll(() => more.count()).toBeGreaterThan(2)
+    const before = await more.count()
+    const ways = page.locator('.chartTable .candidate')
+    const shown = await ways.count()
+    const [, count] = /^Show (\d+) more/.exec((await more.first().getAttribute('aria-label')) ?? '') ?? []
+    await more.first().click()
+    await expect.poll(() => ways.count()).toBe(shown + Number(count))
+    expect(await more.count()).toBe(before - 1)
+    await page.getByRole('button', { name: /^all, up to \d+$/ }).click()
+    await expect.poll(() => more.count()).toBe(0)
+    await page.getByRole('button', { name: '0 on 4, 0.0 cents, usual, nearest' }).click()
+    await expect.poll(() => page.locator('.account h3').first().textContent()).toContain('open on 4')
+  })
+
   browserTest('keeps a chosen fingering, opens its account, and goes back to the usual', async ({ form }) => {
     const { page } = await form.open()
     await startFrom(page, 'Plain, four valves')
@@ -213,7 +251,7 @@ describe('the fingering chart', () => {
       .getByRole('row')
       .filter({ has: page.getByRole('rowheader', { name: 'C3', exact: true }) })
     // 1-3 on harmonic 4.
-    const other = row.getByRole('button', { name: /^1-34/ })
+    const other = row.getByRole('button', { name: /^1-3 on 4,/ })
     await other.click()
     await expect.poll(() => page.locator('.account').textContent()).toContain('C3, 1-3 on')
     await other.press('c')

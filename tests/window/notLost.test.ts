@@ -57,7 +57,7 @@ inDouble('what is typed', (test) => {
     const desktop = await open({ files: [path] })
     await desktop.answerMessage('Save')
     await field(desktop.page, 'Length of first').fill('310')
-    await expect.poll(() => desktop.page.getByLabel('not saved').count()).toBe(1)
+    await expect.poll(() => desktop.title()).toMatch(/^• /)
     await desktop.pressClose()
     expect(await desktop.ended).toBe(0)
     expect(await firstLength(path)).toBe(310)
@@ -67,7 +67,7 @@ inDouble('what is typed', (test) => {
     const path = await fileWith(folder)
     const desktop = await open({ files: [path] })
     await type(desktop.page, 'Length of first', '300')
-    await expect.poll(() => desktop.page.getByLabel('not saved').count()).toBe(1)
+    await expect.poll(() => desktop.title()).toMatch(/^• /)
     await writeSlowly(desktop)
     await desktop.answerMessage('Save')
     await desktop.pressClose()
@@ -75,6 +75,43 @@ inDouble('what is typed', (test) => {
     await type(desktop.page, 'Length of first', '310')
     expect(await desktop.ended).toBe(0)
     expect(await firstLength(path)).toBe(310)
+  })
+
+  test('without an end while the file is written on closing is written to the last', async ({
+    open,
+    folder,
+  }) => {
+    const path = await fileWith(folder)
+    const desktop = await open({ files: [path] })
+    await type(desktop.page, 'Length of first', '300')
+    await expect.poll(() => desktop.title()).toMatch(/^• /)
+    await writeSlowly(desktop)
+    await desktop.answerMessage('Save')
+    await desktop.pressClose()
+    await desktop.page.waitForTimeout(300)
+    await field(desktop.page, 'Length of first').fill('310')
+    expect(await desktop.ended).toBe(0)
+    expect(await firstLength(path)).toBe(310)
+  })
+
+  test('is saved on closing though the window could not be drawn', async ({ open, folder }) => {
+    const path = await fileWith(folder)
+    const desktop = await open({ files: [path] })
+    await type(desktop.page, 'Length of first', '300')
+    await expect.poll(() => desktop.title()).toMatch(/^• /)
+    await desktop.page.evaluate(() => {
+      globalThis.ResizeObserver = class {
+        constructor() {
+          throw new Error('no more of these')
+        }
+      } as unknown as typeof ResizeObserver
+    })
+    await goTo(desktop.page, 'Lengths')
+    await desktop.page.getByRole('heading', { name: 'The window could not be drawn' }).waitFor()
+    await desktop.answerMessage('Save')
+    await desktop.pressClose()
+    expect(await desktop.ended).toBe(0)
+    expect(await firstLength(path)).toBe(300)
   })
 })
 
@@ -102,12 +139,14 @@ describe('a field', () => {
       await page.mouse.move(box.x + 11 + byPx, box.y + 15, { steps: 3 })
       await page.mouse.up()
     }
-    await field(page, 'Length of second').press('ArrowUp')
+    await type(page, 'Length of second', '240.1')
+    for (let i = 0; i < 3; i++) await field(page, 'Length of second').press('ArrowUp')
     const downloading = page.waitForEvent('download')
     await page.keyboard.press('Control+s')
     const { designs } = JSON.parse(await readFile(await (await downloading).path(), 'utf8'))
-    const [first] = designs[0].loops.map(({ lengthMm }: { lengthMm: number }) => String(lengthMm))
+    const [first, second] = designs[0].loops.map(({ lengthMm }: { lengthMm: number }) => String(lengthMm))
     expect(first).toMatch(/^\d+(\.\d)?$/)
+    expect(second).toBe('240.4')
   })
 })
 
@@ -142,5 +181,6 @@ describe('what fails', () => {
     await page.getByRole('button', { name: 'Save as…' }).click()
     const saved = JSON.parse(await readFile(await (await downloading).path(), 'utf8'))
     expect(saved.designs).toHaveLength(4)
+    await page.getByText('Everything is saved in').waitFor()
   })
 })

@@ -1,9 +1,8 @@
-import { type ReactNode, useMemo } from 'react'
-import { changePitch, type PitchChangeAnswer } from '#shared/bench/pitchChange.ts'
+import type { ReactNode } from 'react'
+import type { PitchChangeAnswer } from '#shared/bench/pitchChange.ts'
 import { alreadyThere } from '#shared/bench/pitchStanding.ts'
 import { noteName } from '#shared/pitch/noteName.ts'
 import type { BenchPitchChange } from '#shared/workbook/bench.ts'
-import { pitchChangeOf } from '#shared/workbook/benchJobs.ts'
 import { setJob } from '#shared/workbook/commands/benchCommands.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { tryRun } from '../../fields/refusal.ts'
@@ -12,7 +11,7 @@ import { run, useWorkbook } from '../../state/workbookStore.ts'
 import { benchWords } from '../../words/bench.ts'
 import { pitchWords } from '../../words/benchPitch.ts'
 import { A4Field } from '../A4Field.tsx'
-import { keyOfJob, type TakenChange, useBench, useJob } from '../benchStore.ts'
+import { keyOfJob, useJob } from '../benchStore.ts'
 import { DesignChoice } from '../DesignChoice.tsx'
 import { Findings } from '../Findings.tsx'
 import { JobHead } from '../JobHead.tsx'
@@ -24,6 +23,7 @@ import { ChangeTable } from './ChangeTable.tsx'
 import { changeSentence } from './changeSentence.ts'
 import { MainSlideReach } from './MainSlideReach.tsx'
 import { TakeChange } from './TakeChange.tsx'
+import { usePitchJob } from './usePitchJob.ts'
 
 /** From one pitch to another: body and every loop, what the body alone would do, what the main slide can do. */
 export function PitchPage(): ReactNode {
@@ -40,11 +40,7 @@ interface PitchJobPageProps {
 }
 
 function PitchJobPage({ workbook, change }: PitchJobPageProps): ReactNode {
-  const taken = useTaken(workbook, change)
-  const { placed, answer } = useMemo(() => {
-    const found = pitchChangeOf(taken === null ? workbook : withDesign(workbook, taken.before), change)
-    return { placed: found, answer: found.kind === 'placed' ? changePitch(found.job) : null }
-  }, [workbook, change, taken])
+  const { placed, answer, isTaken } = usePitchJob(workbook, change)
   const set = (field: 'fromA4Hz' | 'toA4Hz', name: string) => (hz: number) =>
     tryRun(setJob('pitchChanges', change.id, field, hz, name))
   return (
@@ -72,24 +68,11 @@ function PitchJobPage({ workbook, change }: PitchJobPageProps): ReactNode {
           design={placed.design}
           openMm={placed.job.openLengthMm}
           answer={answer}
-          isTaken={taken !== null}
+          isTaken={isTaken}
         />
       )}
     </>
   )
-}
-
-/** The change as it was taken into its design, as long as neither was edited since. */
-function useTaken(workbook: Workbook, change: BenchPitchChange): TakenChange | null {
-  const taken = useBench((state) => state.taken)
-  if (taken === null || taken.fromA4Hz !== change.fromA4Hz || taken.toA4Hz !== change.toA4Hz) return null
-  return workbook.designs.some((design) => design === taken.after && design.id === change.design)
-    ? taken
-    : null
-}
-
-function withDesign(workbook: Workbook, design: Design): Workbook {
-  return { ...workbook, designs: workbook.designs.map((each) => (each.id === design.id ? design : each)) }
 }
 
 interface ReckonedProps {

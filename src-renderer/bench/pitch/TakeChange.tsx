@@ -32,7 +32,9 @@ export function TakeChange({ design, answer, change, isTaken }: TakeChangeProps)
     const after = presentDesign(design.id)
     if (refused !== null || after === undefined) return
     const { fromA4Hz, toA4Hz } = change
-    useBench.setState({ taken: { fromA4Hz, toA4Hz, before: design, after } })
+    useBench.setState(({ taken: earlier }) => ({
+      taken: [{ fromA4Hz, toA4Hz, before: design, after }, ...earlier],
+    }))
   }
   return (
     <>

@@ -3,7 +3,7 @@ import { wordsHeightMm } from '#shared/bench/drawing/dimension.ts'
 import type { Drawing } from '#shared/bench/drawing/drawing.ts'
 import { type FittedDrawing, fittedDrawing } from '#shared/bench/drawing/fitted.ts'
 import { standardScale } from '#shared/bench/drawing/standardScale.ts'
-import type { SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
+import { isBuildable, type SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { slideDrawing } from '#shared/bench/slide/slideDrawing.ts'
 import { lengthText, plainFigure } from '#shared/quantity/figures.ts'
 import { unitMm } from '#shared/quantity/units.ts'
@@ -118,9 +118,7 @@ export function SlideSheet({ workbook, slide, design, loop, sized }: SlideSheetP
           <h2>{slideSheetWords.follows}</h2>
           <Figures rows={figures} />
         </section>
-        <section>
-          <CutList cuts={sized.cuts} />
-        </section>
+        <section>{isBuildable(sized) ? <CutList cuts={sized.cuts} /> : null}</section>
       </div>
     </Sheet>
   )

@@ -14,8 +14,8 @@ import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { Choice } from '../../fields/Choice.tsx'
 import { LengthField } from '../../fields/LengthField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
+import { runOrSay } from '../../state/runOrSay.ts'
 import { useSettings } from '../../state/settings.ts'
-import { run } from '../../state/workbookStore.ts'
 import { newJobNames } from '../../words/benchJobs.ts'
 import { slideWords } from '../../words/benchSlide.ts'
 import { lengthKinds } from '../../words/benchSlideFields.ts'
@@ -145,7 +145,7 @@ function handTo(workbook: Workbook, slide: BenchSlide, designId: string, loopId:
   const others = jobsOf(workbook, 'slides').flatMap(({ id }) => (id === slide.id ? [] : [id]))
   const saysLoop = slide.id.replace(/ \d+$/, '') === nameFor(slide.design, slide.loop)
   const name = saysLoop ? freshJobName(nameFor(designId, loopId), others) : slide.id
-  if (run(setSlideLoop(slide.id, designId, loopId, name)) === null) showRenamed('slides', slide.id, name)
+  if (runOrSay(setSlideLoop(slide.id, designId, loopId, name))) showRenamed('slides', slide.id, name)
 }
 
 function loopMessages(workbook: Workbook, design: Design, loopId: string): readonly string[] {

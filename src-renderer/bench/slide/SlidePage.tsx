@@ -1,5 +1,5 @@
 import { type ReactNode, useCallback } from 'react'
-import type { SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
+import { isBuildable, type SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { slideDrawing } from '#shared/bench/slide/slideDrawing.ts'
 import type { BenchSlide } from '#shared/workbook/bench.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
@@ -96,11 +96,13 @@ function Sized({ sized, title, slide }: SizedProps): ReactNode {
         label={slideWords.drawingLabel(title)}
       />
       <SlideButtons name={slide.id} title={title} sized={sized} />
-      <TableOut
-        name={titles.cuts(slide.id)}
-        label={tableWords.cuts}
-        table={() => cutsTable(slide.id, sized.cuts, unit)}
-      />
+      {isBuildable(sized) ? (
+        <TableOut
+          name={titles.cuts(slide.id)}
+          label={tableWords.cuts}
+          table={() => cutsTable(slide.id, sized.cuts, unit)}
+        />
+      ) : null}
       <SlideResults sized={sized} />
     </>
   )

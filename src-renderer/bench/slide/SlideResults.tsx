@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import { type Cut, tubeToOrderMm } from '#shared/bench/slide/cuts.ts'
-import { centsOut, type SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
+import { centsOut, isBuildable, type SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { movingBows } from '#shared/bench/slide/slide.ts'
 import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { inchMm } from '#shared/quantity/units.ts'
@@ -12,7 +12,7 @@ export function SlideResults({ sized }: { readonly sized: SizedSlide }): ReactNo
   return (
     <div className="results">
       <Figures rows={useSlideFigures(sized)} />
-      <CutList cuts={sized.cuts} />
+      {isBuildable(sized) ? <CutList cuts={sized.cuts} /> : null}
     </div>
   )
 }
@@ -24,16 +24,13 @@ export interface ResultFigure {
   readonly help?: string
 }
 
-/** Shown as nothing, mm. */
-const leastSeenMm = 0.05
-
 /** The figures of a slide in words, as page and sheet show them. */
 export function useSlideFigures(sized: SizedSlide): readonly ResultFigure[] {
   const unit = useSettings((settings) => settings.unit)
   const { bend, job, range } = sized
   const length = (mm: number): string => lengthText(mm, unit)
   // Of a slide that cannot be built there is nothing to tell of what would have to be.
-  const isBuilt = sized.straightEndMm >= -leastSeenMm
+  const isBuilt = isBuildable(sized)
   const ifBuilt = (text: string): string => (isBuilt ? text : slideResultWords.none)
   const isSeveral = movingBows(job).length > 1
   const [low, high] = range.worstCents
@@ -66,7 +63,7 @@ export function useSlideFigures(sized: SizedSlide): readonly ResultFigure[] {
     { name: slideResultWords.mass, text: ifBuilt(slideResultWords.massOf(plainFigure(sized.massG, 1))) },
     {
       name: corrected ? slideResultWords.endsPlain : slideResultWords.endsCorrected,
-      text: other >= -leastSeenMm ? length(other) : slideResultWords.none,
+      text: isBuildable({ straightEndMm: other }) ? length(other) : slideResultWords.none,
       help: slideResultWords.endsHelp(length(bend.shorterMm)),
     },
   ]
@@ -89,8 +86,7 @@ export function Figures({ rows }: { readonly rows: readonly ResultFigure[] }): R
 /** The pieces to cut, finished and at the first cut. */
 export function CutList({ cuts }: { readonly cuts: readonly Cut[] }): ReactNode {
   const unit = useSettings((settings) => settings.unit)
-  const isWhole = cuts.every(({ finishedMm }) => finishedMm >= 0)
-  const length = (mm: number): string => (mm >= 0 ? lengthText(mm, unit) : slideResultWords.none)
+  const length = (mm: number): string => lengthText(mm, unit)
   return (
     <table className="figures cutList">
       <caption>{slideResultWords.cutList}</caption>
@@ -109,7 +105,7 @@ export function CutList({ cuts }: { readonly cuts: readonly Cut[] }): ReactNode 
             <td>{count}</td>
             <td>{length(finishedMm)}</td>
             <td>
-              <b>{finishedMm >= 0 ? length(cutMm) : slideResultWords.none}</b>
+              <b>{length(cutMm)}</b>
             </td>
           </tr>
         ))}
@@ -119,7 +115,7 @@ export function CutList({ cuts }: { readonly cuts: readonly Cut[] }): ReactNode 
           <th scope="row" colSpan={3}>
             {slideResultWords.toOrder}
           </th>
-          <td>{isWhole ? length(tubeToOrderMm(cuts)) : slideResultWords.none}</td>
+          <td>{length(tubeToOrderMm(cuts))}</td>
         </tr>
       </tfoot>
     </table>

@@ -11,7 +11,7 @@ import { companyWords, airWords as words } from '../../words/pictures.ts'
 import { Picture } from '../Picture.tsx'
 import { roundTicks } from '../roundTicks.ts'
 import { AirDrawing } from './AirDrawing.tsx'
-import { labelLinePx, labelLines, mostCharacters, pageMeasures } from './measures.ts'
+import { cut, labelLinePx, labelLines, pageMeasures } from './measures.ts'
 import { pressValve } from './useValveKeys.ts'
 
 interface AirPictureProps {
@@ -89,7 +89,6 @@ function LoopLabel({ drawn, length, casing, upright, on }: LoopLabelProps): Reac
   const x = (points[1].x + points[2].x) / 2
   const tip = (up ? Math.min : Math.max)(points[1].y, casing)
   const whole = loop.name ?? loop.id
-  const name = whole.length > mostCharacters ? `${whole.slice(0, mostCharacters - 1)}…` : whole
   const ink = on ? { fill: 'var(--ink)', fontWeight: 600 } : { fill: 'var(--soft)' }
   if (upright) {
     const y = up ? tip - 10 : tip + 10
@@ -100,7 +99,7 @@ function LoopLabel({ drawn, length, casing, upright, on }: LoopLabelProps): Reac
         fontSize={13}
         {...ink}
       >
-        {name} {length}
+        {cut(whole)} {length}
       </text>
     )
   }

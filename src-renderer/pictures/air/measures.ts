@@ -11,7 +11,7 @@ export interface PageMeasures {
 /** Room for a character of a label, px. */
 const characterPx = 7
 /** Labels longer than this are cut. */
-export const mostCharacters = 14
+const mostCharacters = 14
 /** Between the tubes of neighbouring loops, px, at the least. */
 const apart = 14
 
@@ -67,7 +67,12 @@ export function labelLines(name: string): readonly string[] {
   const comma = name.indexOf(', ')
   const lines =
     name.length > mostCharacters && comma > 0 ? [name.slice(0, comma + 1), name.slice(comma + 2)] : [name]
-  return lines.map((line) => (line.length > mostCharacters ? `${line.slice(0, mostCharacters - 1)}…` : line))
+  return lines.map(cut)
+}
+
+/** A label no longer than there is room for. */
+export function cut(label: string): string {
+  return label.length > mostCharacters ? `${label.slice(0, mostCharacters - 1)}…` : label
 }
 
 /** Height of a line of a label, px. */

@@ -4,9 +4,10 @@ import { systems } from '#shared/valves/systems/systems.ts'
 import { addDesign } from '#shared/workbook/commands/workbookCommands.ts'
 import { designFromSystem, freshId } from '#shared/workbook/newWorkbook.ts'
 import { type DerivedDesign, derive } from '../../state/derived.ts'
+import { runOrSay } from '../../state/runOrSay.ts'
 import { useSettings } from '../../state/settings.ts'
 import { selectDesign } from '../../state/viewStore.ts'
-import { run, useWorkbook } from '../../state/workbookStore.ts'
+import { useWorkbook } from '../../state/workbookStore.ts'
 import { galleryWords as words } from '../../words/pictures.ts'
 import { PictureHead } from '../PictureHead.tsx'
 import { SystemCard } from './SystemCard.tsx'
@@ -34,7 +35,7 @@ export function GalleryPage({ derived }: { readonly derived: DerivedDesign }): R
       chosen.system.name,
       workbook.designs.map((design) => design.id),
     )
-    run(addDesign({ ...chosen.derived.design, id }))
+    if (!runOrSay(addDesign({ ...chosen.derived.design, id }))) return
     selectDesign(id)
     setAdded(chosen.system.name)
   }

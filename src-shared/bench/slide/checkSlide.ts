@@ -83,11 +83,11 @@ function routeFinding(job: SlideJob): Finding | null {
 /** A loop that may be shorter by more than its whole route cannot be told of in cents. */
 function toleranceFinding({ routeLengthMm, toleranceMm }: SlideJob): Finding | null {
   if (!(toleranceMm >= routeLengthMm)) return null
-  const [found, expected] = [benchMm(toleranceMm), `less than the route, ${benchMm(routeLengthMm)}`]
+  const [found, expected] = [String(toleranceMm), `less than the route, ${benchMm(routeLengthMm)}`]
   return {
     field: 'toleranceMm',
     found,
     expected,
-    message: `The tolerance is ${found}; it must be ${expected}.`,
+    message: `The tolerance is ${found} mm; it must be ${expected}.`,
   }
 }

@@ -84,6 +84,17 @@ export function sizeSlide(job: SlideJob, unit: 'mm' | 'in' = 'mm'): SizedSlide |
   }
 }
 
+/** Straight ends shorter than nothing by this are nothing, mm. */
+const leastShownMm = 0.05
+
+/**
+ * Whether the parts fit into the loop. Of a slide whose straight ends would be shorter than nothing there is no bow to
+ * make, and nothing to cut.
+ */
+export function isBuildable({ straightEndMm }: Pick<SizedSlide, 'straightEndMm'>): boolean {
+  return straightEndMm >= -leastShownMm
+}
+
 /**
  * What a movement out from pitch does to the note, cents; negative, it flattens.
  *

@@ -5,6 +5,7 @@ import type { SystemParts } from '../../valves/systems/parts.ts'
 import { systems } from '../../valves/systems/systems.ts'
 import type { InstrumentData } from '../workbook.ts'
 import { type Command, coalesced, recorded, withDesign, withOptional } from './command.ts'
+import { copyEnding } from './workbookCommands.ts'
 
 const instrumentNames: Readonly<Record<keyof InstrumentData, string>> = {
   fundamentalHz: 'Fundamental',
@@ -80,7 +81,8 @@ export function replaceSystem(designId: string, systemName: string, parts: Syste
         pressed.every((id) => known.has(id)),
       )
       const chosen = kept.length === 0 ? undefined : Object.fromEntries(kept)
-      const calledAfterOne = systems.some(({ name }) => name === design.name)
+      const ownName = design.name.replace(copyEnding, '')
+      const calledAfterOne = systems.some(({ name }) => name === ownName)
       const name = calledAfterOne ? systemName : design.name
       return withOptional({ ...design, name, ...parts }, 'chosen', chosen)
     }),

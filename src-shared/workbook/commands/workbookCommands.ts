@@ -78,10 +78,22 @@ export function duplicateDesign(designId: string, copyId: string): Command {
     const at = workbook.designs.findIndex(({ id }) => id === designId)
     const design = workbook.designs[at]
     if (design === undefined) return workbook
-    const copy = { ...design, id: copyId, name: `${design.name}, copy` }
+    const taken = new Set(workbook.designs.map(({ name }) => name))
+    const copy = { ...design, id: copyId, name: copyName(design.name, taken) }
     return { ...workbook, designs: workbook.designs.toSpliced(at + 1, 0, copy) }
   })
 }
+
+/** `Plain, copy`, then `Plain, copy 2` and so on, of a copy too. */
+function copyName(name: string, taken: ReadonlySet<string>): string {
+  const stem = `${name.replace(copyEnding, '')}, copy`
+  let copy = stem
+  for (let number = 2; taken.has(copy); number++) copy = `${stem} ${number}`
+  return copy
+}
+
+/** What the name of a copy ends in. */
+export const copyEnding = /, copy(?: \d+)?$/
 
 /** An id for a copy of a design. */
 export function copyIdOf(workbook: Workbook, designId: string): string {
