@@ -87,6 +87,20 @@ describe('the line-up', () => {
     expect(ids(result(removeDesign('d0')))).toEqual(['d1'])
   })
 
+  it('numbers the copies of a design, and of its copies', () => {
+    const names = (workbook: Workbook) => workbook.designs.map(({ name }) => name)
+    const named = result(renameDesign('d1', 'Other'), result(renameDesign('d0', 'Plain')))
+    const once = result(duplicateDesign('d0', 'c1'), named)
+    const twice = result(duplicateDesign('c1', 'c2'), once)
+    expect(names(result(duplicateDesign('d0', 'c3'), twice))).toEqual([
+      'Plain',
+      'Plain, copy 3',
+      'Plain, copy',
+      'Plain, copy 2',
+      'Other',
+    ])
+  })
+
   it('is tuned alike', () => {
     const tuned = result(setTuning({ kind: 'open', harmonic: 4 }))
     expect(tuned.designs.map(({ tuning }) => tuning)).toEqual(Array(2).fill({ kind: 'open', harmonic: 4 }))
@@ -231,6 +245,7 @@ describe('another system', () => {
 
   it.each([
     ['Plain, four valves', 'Compensating, four valves'],
+    ['Plain, four valves, copy 2', 'Compensating, four valves'],
     ['Plain, four valves, mine', 'Plain, four valves, mine'],
   ])('renames a design called %s to %s', (name, after) => {
     const parts = systemOf('compensating-4')!.build(3969)
