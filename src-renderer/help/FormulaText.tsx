@@ -50,7 +50,7 @@ export function partsOf(formula: string): readonly Part[] {
 /** What is lowered or raised: a word, or all that stands in the brackets that follow. */
 function movedFrom(formula: string, from: number): { readonly text: string; readonly end: number } {
   if (formula[from] !== '(') {
-    const text = /^[\p{L}\p{N}]*/u.exec(formula.slice(from))?.[0] ?? ''
+    const text = /^[\p{L}\p{Nd}]*/u.exec(formula.slice(from))?.[0] ?? ''
     return { text, end: from + text.length }
   }
   let depth = 0

@@ -114,17 +114,19 @@ function SlideChoices({ derived, slides }: PlayedSlidesProps): ReactNode {
             />
             {slideName(derived, id)}
           </label>
-          <span className="soft" aria-hidden="true">
-            {playedWords.travel}
+          <span className="together">
+            <span className="soft" aria-hidden="true">
+              {playedWords.travel}
+            </span>
+            <LengthField
+              label={playedWords.travelOf(slideName(derived, id))}
+              labelHidden
+              lengthMm={slideOf.get(id)?.travelMm ?? null}
+              stepMm={1}
+              width={6}
+              take={take}
+            />
           </span>
-          <LengthField
-            label={playedWords.travelOf(slideName(derived, id))}
-            labelHidden
-            lengthMm={slideOf.get(id)?.travelMm ?? null}
-            stepMm={1}
-            width={6}
-            take={take}
-          />
           <SlideOut slide={slideOf.get(id)} />
         </li>
       ))}

@@ -17,6 +17,7 @@ describe('A formula', () => {
       { place: 'line', text: '' },
     ])
     expect(partsOf('f_old / f_new').map(({ text }) => text)).toEqual(['f', 'old', ' / f', 'new', ''])
+    expect(partsOf('x_w²').map(({ text }) => text)).toEqual(['x', 'w', '²'])
     expect(partsOf('2^((a + b)/12) − 1')[1]).toEqual({ place: 'raised', text: '(a + b)/12' })
   })
 

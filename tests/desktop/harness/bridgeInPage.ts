@@ -33,8 +33,12 @@ export function askingOf(place: 'ferrule' | 'bridgeInForce') {
 /** Asks the desktop's bridge. */
 export const ask = askingOf('ferrule')
 
+/** How many commands of a page were told already. */
+const told = new WeakMap<Page, number>()
+
 /** Begins to keep the commands and files that reach the page. */
 export function listen(page: Page): Promise<void> {
+  told.delete(page)
   return page.evaluate(() => {
     const heard = globalThis as HeardPage
     heard.heardCommands = []
@@ -46,8 +50,11 @@ export function listen(page: Page): Promise<void> {
   })
 }
 
+/** The next command that the page heard; one that is looked for is not taken away, so that no look can lose it. */
 export async function heardCommand(page: Page): Promise<MenuCommand> {
-  const heard = await page.waitForFunction(() => (globalThis as HeardPage).heardCommands.shift())
+  const at = told.get(page) ?? 0
+  const heard = await page.waitForFunction((i) => (globalThis as HeardPage).heardCommands[i], at)
+  told.set(page, at + 1)
   return (await heard.jsonValue()) as MenuCommand
 }
 
