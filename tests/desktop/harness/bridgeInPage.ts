@@ -33,6 +33,9 @@ export function askingOf(place: 'ferrule' | 'bridgeInForce') {
 /** Asks the desktop's bridge. */
 export const ask = askingOf('ferrule')
 
+/** A page that shows nothing may have no frames to look in. */
+const often = { polling: 50 } as const
+
 /** How many commands of a page were told already. */
 const told = new WeakMap<Page, number>()
 
@@ -53,18 +56,18 @@ export function listen(page: Page): Promise<void> {
 /** The next command that the page heard; one that is looked for is not taken away, so that no look can lose it. */
 export async function heardCommand(page: Page): Promise<MenuCommand> {
   const at = told.get(page) ?? 0
-  const heard = await page.waitForFunction((i) => (globalThis as HeardPage).heardCommands[i], at)
+  const heard = await page.waitForFunction((i) => (globalThis as HeardPage).heardCommands[i], at, often)
   told.set(page, at + 1)
   return (await heard.jsonValue()) as MenuCommand
 }
 
 export async function heardFile(page: Page): Promise<OpenAnswer> {
-  const heard = await page.waitForFunction(() => (globalThis as HeardPage).heardFiles.shift())
+  const heard = await page.waitForFunction(() => (globalThis as HeardPage).heardFiles.shift(), null, often)
   return (await heard.jsonValue()) as OpenAnswer
 }
 
 export async function heardChange(page: Page): Promise<FileChange> {
-  const heard = await page.waitForFunction(() => (globalThis as HeardPage).heardChanges.shift())
+  const heard = await page.waitForFunction(() => (globalThis as HeardPage).heardChanges.shift(), null, often)
   return (await heard.jsonValue()) as FileChange
 }
 
