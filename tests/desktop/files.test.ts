@@ -208,8 +208,11 @@ inDouble('Saving', (test) => {
     folder,
   }) => {
     const desktop = await open({ bare: true })
-    const comeBack = () =>
-      desktop.inMain(({ BrowserWindow }) => void BrowserWindow.getAllWindows()[0]?.emit('focus'), null)
+    const comeBack = async (): Promise<void> => {
+      await desktop.inMain(({ BrowserWindow }) => void BrowserWindow.getAllWindows()[0]?.emit('focus'), null)
+      // Files are looked at in turn: once this is answered, the look is over.
+      await ask(desktop.page, 'readCurrentFile')
+    }
     const path = join(folder, 'bass.ferrule')
     await saveNew(desktop, path, 'mine')
     await listen(desktop.page)
