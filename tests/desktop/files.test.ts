@@ -1,4 +1,4 @@
-import { chmod, readFile, rm, writeFile } from 'node:fs/promises'
+import { chmod, readFile, rename, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect } from 'vitest'
 import {
@@ -208,16 +208,15 @@ inDouble('Saving', (test) => {
     folder,
   }) => {
     const desktop = await open({ bare: true })
-    const comeBack = async (): Promise<void> => {
-      await desktop.inMain(({ BrowserWindow }) => void BrowserWindow.getAllWindows()[0]?.emit('focus'), null)
-      // Files are looked at in turn: once this is answered, the look is over.
-      await ask(desktop.page, 'readCurrentFile')
-    }
+    const comeBack = () =>
+      desktop.inMain(({ BrowserWindow }) => void BrowserWindow.getAllWindows()[0]?.emit('focus'), null)
     const path = join(folder, 'bass.ferrule')
     await saveNew(desktop, path, 'mine')
     await listen(desktop.page)
     await comeBack()
-    await writeFile(path, 'theirs')
+    // At once: a look at a half-written file would be news of its own.
+    await writeFile(`${path}.new`, 'theirs')
+    await rename(`${path}.new`, path)
     await comeBack()
     expect(await heardChange(desktop.page)).toBe('changed')
     expect(await ask(desktop.page, 'readCurrentFile')).toMatchObject({ kind: 'opened', text: 'theirs' })
