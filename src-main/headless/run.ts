@@ -29,14 +29,11 @@ export async function readyFerrule([name]: readonly string[]): Promise<void> {
 
 /** Runs `ferrule` with its arguments, touching neither stream. */
 export function runFerrule([name, ...args]: readonly string[]): Run {
-  if (isHelp(name)) return done(usage([...commands.values()]))
-  if (name === undefined) return refusal('no command given', usage([...commands.values()]))
+  if (isHelp(name)) return done(usage())
+  if (name === undefined) return refusal('no command given', usage())
   const command = commands.get(name)
   if (command === undefined) {
-    return refusal(
-      `found command ${name}, expected ${[...commands.keys()].join(', ')}`,
-      usage([...commands.values()]),
-    )
+    return refusal(`found command ${name}, expected ${[...commands.keys()].join(', ')}`, usage())
   }
   if (beforeFiles(args).some(isHelp)) return done(usage([command]))
   const outcome = outcomeOf(command, args)
@@ -74,7 +71,7 @@ function refusal(reason: string, more = ''): Run {
   return { code: 2, output: '', complaint: `ferrule: ${shownLine(reason)}\n${more}` }
 }
 
-function usage(of: readonly Command[]): string {
+function usage(of: readonly Command[] = [...commands.values()]): string {
   const lines = of.map((command) => `  ferrule ${command.usage}\n`)
   return `Usage:\n${lines.join('')}`
 }

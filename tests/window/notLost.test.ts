@@ -36,6 +36,15 @@ function writeSlowly(desktop: Desktop): Promise<void> {
   }, null)
 }
 
+/** Types a length and closes, saving it to a slow disk. */
+async function closeWhileWriting(desktop: Desktop): Promise<void> {
+  await type(desktop.page, 'Length of first', '300')
+  await expect.poll(() => desktop.title()).toMatch(/^• /)
+  await writeSlowly(desktop)
+  await desktop.answerMessage('Save')
+  await desktop.pressClose()
+}
+
 inDouble('what is typed', (test) => {
   test('is asked about on closing, whatever the names in the workbook are long', async ({ open, folder }) => {
     const path = await fileWith(folder, 'first of all '.repeat(25))
@@ -66,11 +75,7 @@ inDouble('what is typed', (test) => {
   test('while the file is written on closing is written, too', async ({ open, folder }) => {
     const path = await fileWith(folder)
     const desktop = await open({ files: [path] })
-    await type(desktop.page, 'Length of first', '300')
-    await expect.poll(() => desktop.title()).toMatch(/^• /)
-    await writeSlowly(desktop)
-    await desktop.answerMessage('Save')
-    await desktop.pressClose()
+    await closeWhileWriting(desktop)
     await desktop.page.waitForTimeout(200)
     await type(desktop.page, 'Length of first', '310')
     expect(await desktop.ended).toBe(0)
@@ -83,11 +88,7 @@ inDouble('what is typed', (test) => {
   }) => {
     const path = await fileWith(folder)
     const desktop = await open({ files: [path] })
-    await type(desktop.page, 'Length of first', '300')
-    await expect.poll(() => desktop.title()).toMatch(/^• /)
-    await writeSlowly(desktop)
-    await desktop.answerMessage('Save')
-    await desktop.pressClose()
+    await closeWhileWriting(desktop)
     await desktop.page.waitForTimeout(300)
     await field(desktop.page, 'Length of first').fill('310')
     expect(await desktop.ended).toBe(0)
