@@ -1,7 +1,7 @@
 import type { BrowserWindow } from 'electron'
 
 export interface ClosingActs {
-  isDirty(): boolean
+  isDirty(): Promise<boolean>
   keepChanges(): Promise<'save' | 'discard' | 'cancel'>
   /** Asks the window to save and then to close; it does not when saving fails or is cancelled. */
   saveThenClose(): void
@@ -22,7 +22,7 @@ export function guardClosing(window: BrowserWindow, acts: ClosingActs): CloseNow
   }
 
   async function decide(): Promise<void> {
-    const choice = acts.isDirty() ? await acts.keepChanges() : 'discard'
+    const choice = (await acts.isDirty()) ? await acts.keepChanges() : 'discard'
     if (choice === 'discard') return closeNow()
     if (choice === 'save') acts.saveThenClose()
   }

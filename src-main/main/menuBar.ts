@@ -3,14 +3,13 @@ import type { RecentWorkbook, WindowState } from '#shared/bridge/bridge.ts'
 import type { RecentList } from '../files/recentList.ts'
 import type { MenuActs } from './menuTemplate.ts'
 import { menuTemplate } from './menuTemplate.ts'
+import { emptyState } from './standing.ts'
 
 export interface MenuBar {
   showState(state: WindowState): void
   /** Looks again which recent files are there. */
   refreshRecent(): Promise<void>
 }
-
-export const emptyState: WindowState = { name: '', dirty: false, undo: null, redo: null, hasWorkbook: false }
 
 /** The native menu bar, built anew whenever something that it shows has changed. */
 export function menuBar(recent: RecentList, acts: MenuActs): MenuBar {

@@ -11,8 +11,9 @@ import { dialogsOf } from './dialogs.ts'
 import { exporter } from './exporting.ts'
 import { fileDesk } from './fileDesk.ts'
 import { createWindow, keepPlace, showTitle } from './mainWindow.ts'
-import { emptyState, menuBar } from './menuBar.ts'
+import { menuBar } from './menuBar.ts'
 import { printer } from './printing.ts'
+import { emptyState, standingOf } from './standing.ts'
 import { placeStoreIn } from './windowPlace.ts'
 import { words } from './words.ts'
 
@@ -34,7 +35,7 @@ export async function startProgram(): Promise<Program> {
   const desk = fileDesk(dialogs, recent, app.getPath('documents'))
   const exportFile = exporter(dialogs, desk.folder)
   const loaded = new Promise<void>((resolve) => contents.once('did-finish-load', () => resolve()))
-  let state = emptyState
+  const standing = standingOf(() => contents.send(noticeChannel('closing')))
 
   const command = (name: MenuCommand): void => contents.send(noticeChannel('command'), name)
   const deliver = async (answer: OpenAnswer): Promise<void> => {
@@ -49,8 +50,8 @@ export async function startProgram(): Promise<Program> {
   })
 
   const closeNow = guardClosing(window, {
-    isDirty: () => state.dirty,
-    keepChanges: () => dialogs.keepChanges(state.name),
+    isDirty: standing.isDirty,
+    keepChanges: () => dialogs.keepChanges(standing.last.name),
     saveThenClose: () => command('saveThenClose'),
     tidy: async () => {
       await Promise.allSettled([drafts.forget(), keepPlace(window, places)])
@@ -61,7 +62,7 @@ export async function startProgram(): Promise<Program> {
   async function refreshed<Answer>(answer: Promise<Answer>): Promise<Answer> {
     const given = await answer
     await menu.refreshRecent()
-    if (!window.isDestroyed()) showTitle(window, state, desk.currentPath())
+    if (!window.isDestroyed()) showTitle(window, standing.last, desk.currentPath())
     return given
   }
 
@@ -75,8 +76,8 @@ export async function startProgram(): Promise<Program> {
     saveWorkbook: (text, name) => refreshed(desk.save(text, name)),
     saveWorkbookAs: (text, name) => refreshed(desk.saveAs(text, name)),
     exportFile,
-    showState: async (next) => {
-      state = next
+    showState: async (state) => {
+      standing.said(state)
       showTitle(window, state, desk.currentPath())
       menu.showState(state)
     },
@@ -102,7 +103,7 @@ export async function startProgram(): Promise<Program> {
   /** The draft is left behind, so that it is offered again. */
   contents.on('render-process-gone', async (_event, details) => {
     if (details.reason === 'clean-exit') return
-    state = emptyState
+    standing.said(emptyState)
     await Promise.all([drafts.leaveBehind(), desk.release()])
     if (await dialogs.openAgain()) contents.reload()
     else window.destroy()

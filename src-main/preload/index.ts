@@ -48,6 +48,7 @@ const bridge: Bridge = {
   readCurrentFile: () => ask('readCurrentFile'),
   onFileChanged: (listener) => hear<FileChange>('fileChanged', listener),
   onCommand: (listener) => hear<MenuCommand>('command', listener),
+  onClosing: (listener) => hear<void>('closing', listener),
   onFile,
 }
 

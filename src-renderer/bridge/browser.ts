@@ -52,6 +52,8 @@ export function browserBridge(): Bridge {
     },
     onFileChanged: fileChanges(writing.lookAgain),
     onCommand: keyCommands(),
+    // The browser's own question goes by the state in the page itself, which is shown with each event.
+    onClosing: () => () => undefined,
     // Nothing outside can hand a page a file.
     onFile: () => () => undefined,
   }

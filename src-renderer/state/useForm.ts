@@ -1,5 +1,5 @@
 import { useEffect } from 'react'
-import type { MenuCommand } from '#shared/bridge/bridge.ts'
+import type { MenuCommand, WindowState } from '#shared/bridge/bridge.ts'
 import { shownName } from '#shared/bridge/shownName.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
@@ -16,7 +16,7 @@ import {
   useFile,
   whenKept,
 } from './fileActions.ts'
-import { useHistory } from './history.ts'
+import { historyNow, useHistory } from './history.ts'
 import { takeWaitingEntries } from './waitingEntries.ts'
 import { redo, undo, useWorkbook } from './workbookStore.ts'
 
@@ -68,18 +68,32 @@ export function useForm(): void {
   const workbook = useWorkbook((state) => state.workbook)
   const fileName = useFile((state) => state.fileName)
   const dirty = useDirty()
-  const { undo: undoName, redo: redoName } = useHistory()
+  const { undo: undoStep, redo: redoStep } = useHistory()
 
   useEffect(() => bridge.onCommand((command) => commands[command]()), [])
   useEffect(() => bridge.onFile((answer) => whenKept(() => void takeAnswer(answer))), [])
   const name = fileName ?? workbook?.name ?? ''
   const hasWorkbook = workbook !== null
-  useEffect(() => {
-    const state = { name, dirty, undo: undoName, redo: redoName, hasWorkbook }
-    const shown = { ...state, name: shownName(name), undo: shownStep(undoName), redo: shownStep(redoName) }
-    // A form that cannot take the state is still not to close on unsaved work.
-    void bridge.showState(shown).catch(() => bridge.showState({ ...nothingNamed, hasWorkbook }))
-  }, [name, hasWorkbook, dirty, undoName, redoName])
+  useEffect(
+    () => show({ name, dirty, undo: undoStep, redo: redoStep, hasWorkbook }),
+    [name, hasWorkbook, dirty, undoStep, redoStep],
+  )
+  useEffect(() => bridge.onClosing(showBeforeClosing), [])
+}
+
+/** Shows how the window stands though it may not be drawn so yet, with what is typed taken. */
+function showBeforeClosing(): void {
+  takeWaitingEntries()
+  const { workbook } = useWorkbook.getState()
+  const name = useFile.getState().fileName ?? workbook?.name ?? ''
+  show({ ...historyNow(), name, dirty: isDirty(), hasWorkbook: workbook !== null })
+}
+
+function show(state: WindowState): void {
+  const { hasWorkbook, name } = state
+  const shown = { ...state, name: shownName(name), undo: shownStep(state.undo), redo: shownStep(state.redo) }
+  // A form that cannot take the state is still not to close on unsaved work.
+  void bridge.showState(shown).catch(() => bridge.showState({ ...nothingNamed, hasWorkbook }))
 }
 
 const nothingNamed = { name: '', dirty: true, undo: null, redo: null } as const

@@ -44,6 +44,8 @@ export interface Bridge {
   /** The current file was changed or taken away by another program. Each change is told once. */
   onFileChanged(listener: (change: FileChange) => void): () => void
   onCommand(listener: (command: MenuCommand) => void): () => void
+  /** The window is asked to close: the listener shows the state at once, for what was just done may not be shown yet. */
+  onClosing(listener: () => void): () => void
   /**
    * A file arrived by itself: on the command line, from the desktop, by a second start, from the menu's recent
    * files. Files that came before the first listener are kept for it. Nothing is current before it is adopted,

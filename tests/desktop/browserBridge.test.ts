@@ -42,7 +42,7 @@ describe('The browser form of the bridge', () => {
   test('has the members of the desktop form, and says that it is the browser', async ({ form }) => {
     const { page, complaints } = await form.open()
     const members = await page.evaluate(() => Object.keys((globalThis as BridgePage).bridgeInForce).length)
-    expect(members).toBe(21)
+    expect(members).toBe(22)
     expect(await page.evaluate(() => (globalThis as BridgePage).bridgeInForce.form)).toBe('browser')
     expect(complaints).toEqual([])
   })

@@ -13,6 +13,7 @@ onDesktops('What the page is given', (test) => {
       'form',
       'keepDraft',
       'leftDrafts',
+      'onClosing',
       'onCommand',
       'onFile',
       'onFileChanged',
@@ -46,7 +47,7 @@ onDesktops('What the page is given', (test) => {
         isSame: ferrule.saveWorkbook === before,
       }
     })
-    expect(kinds).toEqual({ form: 'desktop', functions: 20, isSame: true })
+    expect(kinds).toEqual({ form: 'desktop', functions: 21, isSame: true })
   })
 
   test('neither Node nor Electron can be reached from the page', async ({ desktop: { page } }) => {

@@ -51,14 +51,9 @@ inDouble('what is typed', (test) => {
     const desktop = await open({ files: [path] })
     await field(desktop.page, `Length of ${'first of all '.repeat(25)}`).fill('310')
     await desktop.page.keyboard.press('Enter')
-    await expect.poll(() => desktop.title()).toContain('plain.ferrule')
     await desktop.answerMessage('Cancel')
-    await expect
-      .poll(async () => {
-        await desktop.pressClose()
-        return (await desktop.askedDialogs()).length
-      })
-      .toBeGreaterThan(0)
+    await desktop.pressClose()
+    await expect.poll(async () => (await desktop.askedDialogs()).length).toBe(1)
   })
 
   test('is asked about though it was not taken yet, and saved with the rest', async ({ open, folder }) => {
@@ -66,7 +61,6 @@ inDouble('what is typed', (test) => {
     const desktop = await open({ files: [path] })
     await desktop.answerMessage('Save')
     await field(desktop.page, 'Length of first').fill('310')
-    await expect.poll(() => desktop.title()).toMatch(/^• /)
     await desktop.pressClose()
     expect(await desktop.ended).toBe(0)
     expect(await firstLength(path)).toBe(310)

@@ -116,7 +116,10 @@ function inMainOf(child: ChildProcess): Desktop['inMain'] {
         if (message.kind === 'answer') resolve(message.value as never)
         else reject(new Error(message.message))
       })
-      child.send({ id, source: act.toString(), given })
+      child.send({ id, source: act.toString(), given }, (error) => {
+        if (error !== null)
+          settle({ kind: 'error', id, message: `The main process has ended: ${error.message}` })
+      })
     })
   }
 }

@@ -47,7 +47,7 @@ describe('What the preload gives to the page', () => {
   test('is one object with exactly these members', () => {
     expect(electron.exposed.map(([name]) => name)).toEqual(['ferrule'])
     expect(Object.keys(bridge).sort()).toEqual(
-      [...questions, 'form', 'onCommand', 'onFile', 'onFileChanged'].sort(),
+      [...questions, 'form', 'onClosing', 'onCommand', 'onFile', 'onFileChanged'].sort(),
     )
   })
 
@@ -64,12 +64,18 @@ describe('What the preload gives to the page', () => {
     const heard: unknown[][] = []
     for (const [member, channel] of [
       ['onCommand', 'ferrule:notice:command'],
+      ['onClosing', 'ferrule:notice:closing'],
       ['onFileChanged', 'ferrule:notice:fileChanged'],
       ['onFile', 'ferrule:notice:file'],
     ] as const) {
       ;(bridge[member] as (listener: (...given: unknown[]) => void) => void)((...given) => heard.push(given))
       electron.listeners.get(channel)?.({ sender: 'the channels' }, `said on ${member}`)
     }
-    expect(heard).toEqual([['said on onCommand'], ['said on onFileChanged'], ['said on onFile']])
+    expect(heard).toEqual([
+      ['said on onCommand'],
+      ['said on onClosing'],
+      ['said on onFileChanged'],
+      ['said on onFile'],
+    ])
   })
 })
