@@ -21,28 +21,39 @@ async function fileWith(folder: string, loopName = 'first'): Promise<string> {
 const firstLength = async (path: string): Promise<number> =>
   JSON.parse(await readFile(path, 'utf8')).designs[0].loops[0].lengthMm
 
-/** Has every file take long to reach the disk. */
-function writeSlowly(desktop: Desktop): Promise<void> {
+/** Writing that waits for the test. */
+type HeldWriting = typeof globalThis & { isWriting: boolean; letWrite: () => void }
+
+/** Has every file reach the disk only once `letWrite` was called. */
+function holdWriting(desktop: Desktop): Promise<void> {
   return desktop.inMain(async () => {
     const { open } = process.getBuiltinModule('node:fs/promises')
     const handle = await open(process.execPath)
     const prototype = Object.getPrototypeOf(handle)
     const { sync } = prototype
-    prototype.sync = async function slowly() {
-      await new Promise((resolve) => setTimeout(resolve, 600))
+    const held = globalThis as HeldWriting
+    held.isWriting = false
+    const allowed = new Promise<void>((resolve) => {
+      held.letWrite = resolve
+    })
+    prototype.sync = async function later() {
+      held.isWriting = true
+      await allowed
       return sync.call(this)
     }
     await handle.close()
   }, null)
 }
 
-/** Types a length and closes, saving it to a slow disk. */
-async function closeWhileWriting(desktop: Desktop): Promise<void> {
+/** Types a length and closes, saving it; does something while the file is written. */
+async function closeAndMeanwhile(desktop: Desktop, act: () => Promise<void>): Promise<void> {
   await type(desktop.page, 'Length of first', '300')
-  await expect.poll(() => desktop.title()).toMatch(/^• /)
-  await writeSlowly(desktop)
+  await holdWriting(desktop)
   await desktop.answerMessage('Save')
   await desktop.pressClose()
+  await expect.poll(() => desktop.inMain(() => (globalThis as HeldWriting).isWriting, null)).toBe(true)
+  await act()
+  await desktop.inMain(() => (globalThis as HeldWriting).letWrite(), null)
 }
 
 inDouble('what is typed', (test) => {
@@ -69,9 +80,7 @@ inDouble('what is typed', (test) => {
   test('while the file is written on closing is written, too', async ({ open, folder }) => {
     const path = await fileWith(folder)
     const desktop = await open({ files: [path] })
-    await closeWhileWriting(desktop)
-    await desktop.page.waitForTimeout(200)
-    await type(desktop.page, 'Length of first', '310')
+    await closeAndMeanwhile(desktop, () => type(desktop.page, 'Length of first', '310'))
     expect(await desktop.ended).toBe(0)
     expect(await firstLength(path)).toBe(310)
   })
@@ -82,9 +91,7 @@ inDouble('what is typed', (test) => {
   }) => {
     const path = await fileWith(folder)
     const desktop = await open({ files: [path] })
-    await closeWhileWriting(desktop)
-    await desktop.page.waitForTimeout(300)
-    await field(desktop.page, 'Length of first').fill('310')
+    await closeAndMeanwhile(desktop, () => field(desktop.page, 'Length of first').fill('310'))
     expect(await desktop.ended).toBe(0)
     expect(await firstLength(path)).toBe(310)
   })
