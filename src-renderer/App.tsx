@@ -4,6 +4,7 @@ import { arriving } from './look/arriving.ts'
 import { FailureGuard } from './look/FailureGuard.tsx'
 import { useFocusKept } from './look/useFocusKept.ts'
 import { useMarkAllInFields } from './look/useMarkAllInFields.ts'
+import { usePaneKeys } from './look/usePaneKeys.ts'
 import { useThemeOnPage } from './look/useTheme.ts'
 import { isTableFile, takeTableFile } from './loopsIn/loopsText.ts'
 import { StartPage } from './start/StartPage.tsx'
@@ -24,6 +25,7 @@ export function App(): ReactNode {
   useThemeOnPage()
   useFocusKept()
   useMarkAllInFields()
+  usePaneKeys()
   useEffect(() => {
     const waiting = requestIdleCallback(() => void Promise.all([workbench.load(), dialogs.load()]), {
       timeout: 500,

@@ -1,8 +1,6 @@
 import { useEffect } from 'react'
+import { focusables, takesFocus } from './focusables.ts'
 import { focusIsLost } from './focusIsLost.ts'
-
-const focusables =
-  'button:not(:disabled), a[href], input:not(:disabled), select:not(:disabled), textarea:not(:disabled), [tabindex]:not([tabindex="-1"])'
 
 /** An element of the window with its place within its parent, which outlasts both it and its parent's other children. */
 interface Place {
@@ -99,8 +97,4 @@ function nearest(places: readonly Place[]): HTMLElement | null {
     }
   }
   return null
-}
-
-function takesFocus(element: Element | undefined): element is HTMLElement {
-  return element instanceof HTMLElement && element.matches(focusables) && element.checkVisibility()
 }

@@ -1,6 +1,6 @@
 import { describe, expect } from 'vitest'
 import { browserTest } from '../desktop/harness/browserForm.ts'
-import { choose, focused, goTo, openExample, startFrom } from './steps.ts'
+import { choose, field, focused, goTo, openExample, startFrom } from './steps.ts'
 
 describe('the focus, when what had it is taken away', () => {
   browserTest('goes to the valve in its place, and to the one before the last', async ({ form }) => {
@@ -71,5 +71,31 @@ describe('the focus, when what had it is taken away', () => {
     await expect.poll(() => focused(page)).toBe('Renamed')
     await page.keyboard.press('Control+a')
     expect(await page.evaluate(() => String(getSelection()))).toBe('')
+  })
+})
+
+describe('F6', () => {
+  browserTest('goes round the parts of the window, back to where the focus was in each', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    await field(page, 'Length of second').focus()
+    const went: string[] = []
+    for (const keys of ['F6', 'F6', 'F6', 'F6', 'Shift+F6']) {
+      await page.keyboard.press(keys)
+      went.push(await focused(page))
+    }
+    expect(went).toEqual(['File', 'Plain, three valves', 'Curves', 'Length of second', 'Curves'])
+  })
+
+  browserTest('passes over what a page has no room for, and stays in a dialog', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    await goTo(page, 'Pictures')
+    await page.keyboard.press('F6')
+    expect(await focused(page)).toBe('File')
+    await page.keyboard.press('Control+k')
+    await page.getByRole('dialog').waitFor()
+    await page.keyboard.press('F6')
+    expect(await page.evaluate(() => document.activeElement?.closest('dialog') !== null)).toBe(true)
   })
 })
