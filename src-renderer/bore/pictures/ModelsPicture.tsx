@@ -15,7 +15,7 @@ interface ModelsPictureProps {
   readonly label: string
 }
 
-const size = { left: 46, right: 6, top: 30, bottom: 8, plot: 270, line: 15 }
+const size = { left: 46, right: 6, top: 30, bottom: 14, plot: 270, line: 15 }
 /** Room for a scroll bar under the picture, px. */
 const scrollbarPx = 15
 /** Room that a figure takes, px for each character. */
@@ -119,6 +119,13 @@ function labelledModes(marks: ModelsColumn['marks'], step: number): ReadonlySet<
   return new Set([byCents[0], byCents.at(-1)].flatMap((mark) => (mark === undefined ? [] : [mark.mode])))
 }
 
+/** Whether a mark lies lower than the line on both of its sides together, so that its number is clear of it below. */
+function isBelowItsNeighbours(places: readonly { readonly py: number }[], i: number): boolean {
+  const here = places[i]!.py
+  const sides = [places[i - 1]?.py, places[i + 1]?.py].filter((py) => py !== undefined)
+  return sides.reduce((sum, py) => sum + here - py, 0) > 0
+}
+
 interface ColumnProps {
   readonly column: ModelsColumn
   readonly modes: readonly number[]
@@ -148,8 +155,8 @@ function Column({ column, modes, leftPx, widthPx, bottomPx, stacked, y }: Column
         <path className="lengthModel" d={`M${leftPx + 4} ${y(barCents)}H${leftPx + widthPx - 4}`} />
       )}
       <polyline className="boreLine" points={places.map(({ px, py }) => `${px},${py}`).join(' ')} />
-      {places.map(({ mode, px, py, cents, shallow }) => {
-        const above = barCents === null || cents >= barCents
+      {places.map(({ mode, px, py, cents, shallow }, i) => {
+        const above = !isBelowItsNeighbours(places, i)
         return (
           <g key={mode}>
             <title>{boreWords.markTitle(fingering, mode, signedCents(cents))}</title>

@@ -28,7 +28,7 @@ export function mountLinePlot(
       ...size,
       cursor: { show: false },
       legend: { show: false },
-      padding: [28, 14, 0, 0],
+      padding: [28, 26, 0, 0],
       scales: {
         x: { time: false, range: () => [0, model.hz.at(-1) ?? 1] },
         y: { range: () => [model.range[0], model.range[1]] },
@@ -77,7 +77,9 @@ function hertzAxis(inks: Inks): uPlot.Axis {
     space: 64,
     size: 26,
     gap: 6,
-    values: (_u, splits) => splits.map((hz) => plainFigure(hz, 0)),
+    // The unit stands with the last figure: beside it nothing is in its way.
+    values: (_u, splits) =>
+      splits.map((hz, i) => `${plainFigure(hz, 0)}${i < splits.length - 1 ? '' : ` ${boreWords.hertz}`}`),
   }
 }
 
@@ -139,12 +141,5 @@ function drawInFront(plot: uPlot, model: PlotModel, pointed: number | null, inks
   ctx.textAlign = 'left'
   ctx.textBaseline = 'top'
   ctx.fillText(model.axisName, 4 * devicePixelRatio, 4 * devicePixelRatio)
-  ctx.textAlign = 'right'
-  ctx.textBaseline = 'bottom'
-  ctx.fillText(
-    boreWords.hertz,
-    ctx.canvas.width - 4 * devicePixelRatio,
-    bbox.top + bbox.height - 4 * devicePixelRatio,
-  )
   ctx.restore()
 }

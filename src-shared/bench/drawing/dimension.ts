@@ -35,7 +35,7 @@ export function levelDimension(
   ]
 }
 
-/** The same along y, on the line `xMm`, its words upright to the left of it. */
+/** The same along y, on the line `xMm`, its words upright to the left of it. Short of room its arrows stand outside. */
 export function uprightDimension(
   from: Point,
   to: Point,
@@ -49,8 +49,9 @@ export function uprightDimension(
   return [
     line('dimension', from, point(xMm + side * overshootMm, from.yMm)),
     line('dimension', to, point(xMm + side * overshootMm, to.yMm)),
-    line('dimension', a, b),
-    ...arrows(a, b, heightMm),
+    ...(Math.abs(b.yMm - a.yMm) >= 3 * arrow * heightMm
+      ? [line('dimension', a, b), ...arrows(a, b, heightMm)]
+      : arrowsFromOutside(a, b, heightMm)),
     label(point(xMm - heightMm / 3, (a.yMm + b.yMm) / 2), text, true, heightMm),
   ]
 }
@@ -67,31 +68,34 @@ export function wordsWidthMm(text: string, heightMm: number): number {
 
 /** The line drawn through, its arrows outside of the two places and pointing at each other. */
 function arrowsFromOutside(a: Point, b: Point, heightMm: number): readonly Line[] {
+  const [ux, uy] = direction(a, b)
   const tailMm = 1.6 * arrow * heightMm
-  const [outerA, outerB] = [point(a.xMm - tailMm, a.yMm), point(b.xMm + tailMm, b.yMm)]
-  const barb = (tip: Point, aside: number, outward: number) =>
-    line(
-      'dimension',
-      tip,
-      point(tip.xMm + outward * arrow * heightMm, tip.yMm + (aside * arrow * heightMm) / 4),
-    )
-  return [line('dimension', outerA, outerB), barb(a, 1, -1), barb(a, -1, -1), barb(b, 1, 1), barb(b, -1, 1)]
+  const outerA = point(a.xMm - tailMm * ux, a.yMm - tailMm * uy)
+  const outerB = point(b.xMm + tailMm * ux, b.yMm + tailMm * uy)
+  return [line('dimension', outerA, outerB), ...barbs(a, -ux, -uy, heightMm), ...barbs(b, ux, uy, heightMm)]
 }
 
 /** An open arrow at each end, pointing outward. */
 function arrows(a: Point, b: Point, heightMm: number): readonly Line[] {
+  if (a.xMm === b.xMm && a.yMm === b.yMm) return []
+  const [ux, uy] = direction(a, b)
+  return [...barbs(a, ux, uy, heightMm), ...barbs(b, -ux, -uy, heightMm)]
+}
+
+/** The two barbs of an arrow, which lie from its tip in a direction. */
+function barbs(tip: Point, ux: number, uy: number, heightMm: number): readonly Line[] {
   const arrowMm = arrow * heightMm
-  const lengthMm = Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm)
-  if (lengthMm === 0) return []
-  const [ux, uy] = [(b.xMm - a.xMm) / lengthMm, (b.yMm - a.yMm) / lengthMm]
-  const barb = (tip: Point, inward: number, aside: number) =>
+  return [1, -1].map((aside) =>
     line(
       'dimension',
       tip,
-      point(
-        tip.xMm + inward * arrowMm * ux - (aside * arrowMm * uy) / 4,
-        tip.yMm + inward * arrowMm * uy + (aside * arrowMm * ux) / 4,
-      ),
-    )
-  return [barb(a, 1, 1), barb(a, 1, -1), barb(b, -1, 1), barb(b, -1, -1)]
+      point(tip.xMm + arrowMm * (ux - (aside * uy) / 4), tip.yMm + arrowMm * (uy + (aside * ux) / 4)),
+    ),
+  )
+}
+
+/** The unit vector from one place to another; along y where the two are one. */
+function direction(a: Point, b: Point): readonly [x: number, y: number] {
+  const lengthMm = Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm)
+  return lengthMm === 0 ? [0, 1] : [(b.xMm - a.xMm) / lengthMm, (b.yMm - a.yMm) / lengthMm]
 }

@@ -1,7 +1,7 @@
 import { plainFigure } from '../../quantity/figures.ts'
 import { unitMm } from '../../quantity/units.ts'
 import { label, levelDimension, uprightDimension, wordsHeightMm, wordsWidthMm } from '../drawing/dimension.ts'
-import { type Drawing, drawing, line, point, type Shape } from '../drawing/drawing.ts'
+import { type Drawing, drawing, line, type Point, point, type Shape } from '../drawing/drawing.ts'
 import { bowShapes, straightIntoBow, straightTube } from '../drawing/tube.ts'
 import { type Bow, quarterRadiiMm } from './bow.ts'
 import type { SizedSlide } from './sizeSlide.ts'
@@ -136,7 +136,7 @@ function lengthDimensions(
   ]
 }
 
-/** What belongs to one pair: its leg spacing at the left and the radius inside its bow. */
+/** What belongs to one pair: its leg spacing at the left, and the radius inside its bow or, short of room, beside it. */
 function pairDimensions(
   sized: SizedSlide,
   { bow, yMm }: Pair,
@@ -146,13 +146,28 @@ function pairDimensions(
   const figure = figureOf(sized)
   const [lower, upper] = quarterRadiiMm(bow)
   const radius = lower === upper ? figure(lower) : `${figure(lower)} / ${figure(upper)}`
-  const words = `R ${radius}`
-  const insideMm = at.bowStart - (wordsWidthMm(words, heightMm) + heightMm) / 2
   const [low, high] = [point(0, yMm), point(0, yMm + bow.legSpacingMm)]
   return [
     ...uprightDimension(low, high, spacingLineMm(sized, heightMm), figure(bow.legSpacingMm), heightMm),
-    label(point(insideMm, yMm + bow.legSpacingMm / 2 - heightMm / 3), words, false, heightMm),
+    ...radiusLabel(sized, bow, point(at.bowStart, yMm + bow.legSpacingMm / 2), `R ${radius}`, heightMm),
   ]
+}
+
+/** `start` is where the bow begins, midway between its legs. */
+function radiusLabel(
+  { job }: SizedSlide,
+  bow: Bow,
+  start: Point,
+  words: string,
+  heightMm: number,
+): readonly Shape[] {
+  const widthMm = wordsWidthMm(words, heightMm)
+  const place = (xMm: number) => label(point(xMm, start.yMm - heightMm / 3), words, false, heightMm)
+  if (bow.legSpacingMm - innerTubeDiameterMm(job) >= 1.4 * heightMm)
+    return [place(start.xMm - (widthMm + heightMm) / 2)]
+  const tipMm = start.xMm + Math.max(...quarterRadiiMm(bow)) + innerTubeDiameterMm(job) / 2
+  const leader = line('dimension', point(tipMm, start.yMm), point(tipMm + 1.2 * heightMm, start.yMm))
+  return [leader, place(tipMm + 1.6 * heightMm + widthMm / 2)]
 }
 
 const unitNames = { mm: 'millimetres', in: 'inches' } as const
