@@ -70,13 +70,9 @@ function PitchChoice({ a4Hz }: { readonly a4Hz: number }): ReactNode {
 
 function airText(air: WorkbookAir): string {
   const { playingTemperatureC } = air
-  const played = playingTemperatureC === undefined ? null : plainFigure(playingTemperatureC, 1)
-  const digits = Number.isInteger(air.temperatureC) ? 0 : 1
-  return words.airOf(
-    plainFigure(air.temperatureC, digits),
-    plainFigure(100 * air.relativeHumidity, 0),
-    played,
-  )
+  const degrees = (value: number): string => plainFigure(value, Number.isInteger(value) ? 0 : 1)
+  const played = playingTemperatureC === undefined ? null : degrees(playingTemperatureC)
+  return words.airOf(degrees(air.temperatureC), plainFigure(100 * air.relativeHumidity, 0), played)
 }
 
 const kinds = (['equal', 'just', 'pythagorean', 'meantone', 'custom'] as const).map((value) => ({
