@@ -42,9 +42,8 @@ export function slideJobOf(
   if (loop === undefined) return unplaced('loop', slide.loop, design.loops, `no loop of ${design.name}`)
   const { openMm } = setMainSlide(instrumentOf(workbook, design))
   const system = routing(openMm, design.valves, design.loops)
-  const { id: _id, design: _design, loop: _loop, notes: _notes, ...parts } = slide
   const routeMm = routeLengthMm(system, bitsOf(system, loop.pressed))
-  const job = { ...slideDefaults, ...parts, targetMm: loop.lengthMm, routeLengthMm: routeMm }
+  const job = { ...slideDefaults, ...partsOf(slide), targetMm: loop.lengthMm, routeLengthMm: routeMm }
   return { kind: 'placed', design, loop, job }
 }
 
@@ -64,10 +63,10 @@ export function readingsJobOf(workbook: Workbook, readings: BenchReadings): Plac
   const job = {
     valves: design.valves,
     fingerings: instrument.fingerings,
-    loops:
-      readings.exactWanted === true
-        ? design.loops
-        : design.loops.map((loop) => ({ ...loop, wantedFraction: loop.lengthMm / openMm })),
+    loops: design.loops.map((loop) => ({
+      ...knownOf(loop),
+      ...(readings.exactWanted === true ? {} : { wantedFraction: loop.lengthMm / openMm }),
+    })),
     readings: readings.rows.map((row) => readingOf(workbook, design, row, readings.a4Hz)),
     openLengthMm: openMm,
     speedOfSoundMPerS: instrument.playedSpeedOfSoundMps,
@@ -98,6 +97,49 @@ export function pitchChangeOf(workbook: Workbook, change: BenchPitchChange): Pla
     fingerings: fingeringsOf(design.valves, instrument.fingerings),
   }
   return { kind: 'placed', design, job }
+}
+
+/** What a slide of the file says of its parts. Keys that the file is not known to have are none of the bench's. */
+function partsOf(slide: BenchSlide): Omit<BenchSlide, 'id' | 'design' | 'loop' | 'notes'> {
+  const { legSpacingMm, outerLegMm, knucklesMm, passagesMm, straightPassageMm, boreDiameterMm } = slide
+  return {
+    legSpacingMm,
+    outerLegMm,
+    knucklesMm,
+    passagesMm,
+    straightPassageMm,
+    boreDiameterMm,
+    ...pick(slide, [
+      'wallMm',
+      'outAtPitchMm',
+      'travelMm',
+      'stopGapMm',
+      'leastEngagedMm',
+      'trimMm',
+      'densityGPerCm3',
+      'bendCorrection',
+      'toleranceMm',
+      'quarterRadiiMm',
+      'furtherPairs',
+      'bowAtHandRadiusMm',
+    ]),
+  }
+}
+
+/** A loop of the file without keys that the file is not known to have. */
+function knownOf(loop: Loop): Loop {
+  const { id, lengthMm, pressed } = loop
+  return { id, lengthMm, pressed, ...pick(loop, ['name', 'released', 'diameterMm', 'bendRadiusMm', 'slide']) }
+}
+
+/** Those of some keys that are there. */
+function pick<Whole extends object, Key extends keyof Whole>(
+  whole: Whole,
+  keys: readonly Key[],
+): Partial<Pick<Whole, Key>> {
+  return Object.fromEntries(
+    keys.flatMap((key) => (whole[key] === undefined ? [] : [[key, whole[key]]])),
+  ) as Partial<Pick<Whole, Key>>
 }
 
 /** A reading with its target; valves in the design's order, unknown ones behind them for the fit to refuse. */

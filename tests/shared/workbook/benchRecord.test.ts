@@ -214,3 +214,30 @@ describe('any bench', () => {
     )
   })
 })
+
+describe('keys that the file is not known to have', () => {
+  const plain = workbookWith('plain-3')
+  const [design] = plain.designs
+  const withKeys = (loopKeys: object, slideKeys: object) => {
+    const loops = design!.loops.map((loop) => ({ ...loop, ...loopKeys }))
+    const slides = [{ ...slide, ...slideKeys }]
+    return { ...benchWorkbook({ ...oneOfEach, slides }), designs: [{ ...design!, loops }] }
+  }
+  const known = benchRecord(withKeys({}, {}))
+
+  it.each([
+    { held: true },
+    { targetMm: 'x' },
+    { targetMm: null },
+    { targetMm: 900 },
+    { wantedFraction: 0.5 },
+  ])('change nothing on a loop: %o', (keys) => expect(benchRecord(withKeys(keys, {}))).toEqual(known))
+
+  it.each([
+    { partTolerancesMm: null },
+    { partTolerancesMm: 'abc' },
+    { partTolerancesMm: { straightEndMm: 1e6 } },
+    { routeLengthMm: 1 },
+    { targetMm: 1 },
+  ])('change nothing on a slide: %o', (keys) => expect(benchRecord(withKeys({}, keys))).toEqual(known))
+})
