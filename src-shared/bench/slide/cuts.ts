@@ -1,5 +1,6 @@
 import { bowTubeMm } from './bow.ts'
 import { innerTubeDiameterMm, movingBows, type SlideJob } from './slide.ts'
+import { worstTubeMm } from './slideRange.ts'
 
 /** One line of a cut list. */
 export interface Cut {
@@ -18,7 +19,7 @@ export interface Cut {
  * @example slideCuts(job, 12.3) // [{ part: 'bow', … }, { part: 'inner leg', count: 2, … }]
  */
 export function slideCuts(job: SlideJob, endMm: number): readonly Cut[] {
-  const overMm = Math.max(job.trimMm, job.toleranceMm)
+  const overMm = Math.max(job.trimMm, worstTubeMm(job))
   const piece = (part: string, count: number, finishedMm: number): Cut => ({
     part,
     count,

@@ -10,9 +10,17 @@ import { movingBows, type PartTolerances, returnBows, type SlideJob } from './sl
  * @example slideRange(job).worstCents // [-0.3, 0.3]
  */
 export function slideRange(job: SlideJob): CentsRange {
+  return routeDoubt(job.routeLengthMm, { tubeTolerancesMm: tubeTolerancesMm(job) })
+}
+
+/** What the loop may be out by when everything is out the same way, ± mm of tube. */
+export function worstTubeMm(job: SlideJob): number {
+  return tubeTolerancesMm(job).reduce((sum, each) => sum + each, 0)
+}
+
+function tubeTolerancesMm(job: SlideJob): readonly number[] {
   const parts = job.partTolerancesMm
-  const tubeTolerancesMm = parts === undefined ? [job.toleranceMm] : partTubeTolerancesMm(job, parts)
-  return routeDoubt(job.routeLengthMm, { tubeTolerancesMm })
+  return parts === undefined ? [job.toleranceMm] : partTubeTolerancesMm(job, parts)
 }
 
 /** ± mm of tube that each dimension's own tolerance makes; each leg and each end is a separate piece. */

@@ -58,6 +58,9 @@ describe('A slide', () => {
 
   it('is cut no shorter than the long end of its range when that is more than the trim', () => {
     expect(sized({ toleranceMm: 3 }).cuts[1]?.cutMm).toBe(62)
+    // π/2 of a spacing's ±1, and twice a leg's ±0.5
+    const byParts = sized({ partTolerancesMm: { legSpacingMm: 1, outerLegMm: 0.5 } })
+    expect(byParts.cuts[1]?.cutMm).toBeCloseTo(59 + 2.5708, 4)
   })
 
   // π/4 × (18.2² − 17.2²) = 27.803 mm²; × (94 + 2·59) mm × 8.53 g/cm³ / 1000 = 50.28 g
