@@ -69,6 +69,21 @@ export function nearestMidi(hz: number, a4Hz: number): number {
 }
 
 /**
+ * The note of the reference's scale whose target a frequency is nearest to; of two as near, that of the equal scale.
+ *
+ * @example nearestNote(175.569, { a4Hz: 480, temperament: { kind: 'just', key: 'C' } }) // 51: E♭3, not E3
+ */
+export function nearestNote(hz: number, reference: Reference): number {
+  const cents = midiCentsOfHz(hz, reference.a4Hz)
+  const near = Math.round(cents / 100)
+  const off = (midi: number): number => Math.abs(cents - targetMidiCents(midi, reference.temperament))
+  // A note of any temperament lies within a hundred cents of its place on the equal scale.
+  return [near, near - 1, near + 1, near - 2, near + 2].reduce((best, midi) =>
+    off(midi) < off(best) - 1e-9 ? midi : best,
+  )
+}
+
+/**
  * How far a pitch standard lies from A4 = 440 Hz, in cents, sharp positive.
  *
  * @example centsFrom440(452.5) // 48.5

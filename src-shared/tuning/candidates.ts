@@ -50,7 +50,10 @@ export interface Ways {
   readonly compass: readonly [number, number] | null
   /** Usual order; harmonics 7, 11, 13 and 14 last. */
   readonly candidates: (midi: number) => readonly Candidate[]
-  /** What the trade teaches; `null` when only harmonics 7, 11, 13 or 14 come near. */
+  /**
+   * What the trade teaches; `null` when only harmonics 7, 11, 13 or 14 come near. Where one fingering comes near on
+   * two harmonics, the nearer.
+   */
   readonly usual: (midi: number) => Candidate | null
   /** The first than which no other is nearer by more than rounding. */
   readonly nearest: (midi: number) => Candidate | null
@@ -99,8 +102,11 @@ export function waysToNotes(
     }
   }
 
+  const fingeringOf = (way: number): number => Math.floor(way / harmonics.length)
+  const sizeOf = (way: number, midi: number): number =>
+    Math.abs(errorCents(firstCents[fingeringOf(way)]! + harmonics[way % harmonics.length]!.cents, midi))
   const candidate = (way: number, midi: number): Candidate => {
-    const i = Math.floor(way / harmonics.length)
+    const i = fingeringOf(way)
     const { name, pressed, semitones } = fingerings[i]!
     const { harmonic, ratio, cents } = harmonics[way % harmonics.length]!
     return {
@@ -117,8 +123,14 @@ export function waysToNotes(
     compass: midis.length === 0 ? null : [Math.min(...midis), Math.max(...midis)],
     candidates: (midi) => waysInOrder(found.get(midi)).map((way) => candidate(way, midi)),
     usual: (midi) => {
-      const way = found.get(midi)?.usable.ways[0]
-      return way === undefined ? null : candidate(way, midi)
+      const ways = found.get(midi)?.usable.ways ?? []
+      let best = ways[0]
+      if (best === undefined) return null
+      // Ways of one fingering stand side by side.
+      for (let k = 1; k < ways.length && fingeringOf(ways[k]!) === fingeringOf(best); k++) {
+        if (sizeOf(ways[k]!, midi) < sizeOf(best, midi) - roundingCents) best = ways[k]!
+      }
+      return candidate(best, midi)
     },
     nearest: (midi) => {
       const way = nearestWay(found.get(midi))

@@ -1,5 +1,5 @@
 import { centsBetween, ratioOfCents } from '../pitch/cents.ts'
-import { nearestMidi, targetHz } from '../pitch/reference.ts'
+import { nearestNote, targetHz } from '../pitch/reference.ts'
 import { harmonicHz } from './candidates.ts'
 import type { Instrument } from './instrument.ts'
 
@@ -63,12 +63,8 @@ export function soundedNotes(instrument: Instrument, routeMm: number): readonly 
 function soundedNote(instrument: Instrument, routeMm: number, harmonic: number): SoundedNote {
   const { reference } = instrument
   const hz = harmonicHz(instrument, routeMm, harmonic)
-  const error = (midi: number): number => centsBetween(targetHz(midi, reference), hz)
-  const near = nearestMidi(hz, reference.a4Hz)
-  const midi = [near, near - 1, near + 1].reduce((best, each) =>
-    Math.abs(error(each)) < Math.abs(error(best)) - 1e-9 ? each : best,
-  )
-  return { harmonic, hz, midi, errorCents: error(midi) }
+  const midi = nearestNote(hz, reference)
+  return { harmonic, hz, midi, errorCents: centsBetween(targetHz(midi, reference), hz) }
 }
 
 /**

@@ -1,5 +1,5 @@
 import { centsBetween, ratioOfCents } from '../pitch/cents.ts'
-import { nearestMidi, targetHz } from '../pitch/reference.ts'
+import { nearestNote, targetHz } from '../pitch/reference.ts'
 import { openLengthMm } from '../tubing/openRoute.ts'
 import { tubeForCentsMm } from '../tubing/slideMovement.ts'
 import type { Instrument } from './instrument.ts'
@@ -22,7 +22,7 @@ export interface MainSlideSetting {
 
 /**
  * Sets the main slide. With `open` tuning the named harmonic of the open route, its measured offset and the
- * playing temperature included, is brought to the nearest note: `L′ = L·2^(e/1200)` for an error of e cents.
+ * playing temperature included, is brought to the nearest note of the temperament: `L′ = L·2^(e/1200)` for an error of e cents.
  * An open note that is to stand off its pitch on purpose then moves the slide on.
  *
  * @example setMainSlide({ ...instrument, tuning: { kind: 'none' } }).movementMm // 0
@@ -42,7 +42,7 @@ function tunedOpen(instrument: Instrument, nominalOpenMm: number) {
   const hz =
     (harmonic * instrument.fundamentalHz * instrument.playedSpeedOfSoundMps) / instrument.speedOfSoundMps
   const soundingHz = hz * ratioOfCents(instrument.harmonicOffsetsCents[harmonic] ?? 0)
-  const midi = nearestMidi(soundingHz, instrument.reference.a4Hz)
+  const midi = nearestNote(soundingHz, instrument.reference)
   const sharpCents = centsBetween(targetHz(midi, instrument.reference), soundingHz)
   return { midi, inTuneOpenMm: nominalOpenMm * ratioOfCents(sharpCents) }
 }

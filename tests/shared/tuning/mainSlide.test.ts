@@ -46,6 +46,20 @@ describe('the main slide', () => {
     )
   })
 
+  // Harmonic 3 of 58.27 Hz, 7.5 cents sharp, is 175.569 Hz: 27.5 cents above the E♭3 of the temperament (172.8), 43.2
+  // below its E3 (180), though E3 is the nearer of the equal scale.
+  it('goes to the nearest note of the temperament, not of the equal scale', () => {
+    const instrument = at(480, {
+      fundamentalHz: 58.27,
+      reference: { a4Hz: 480, temperament: { kind: 'just', key: 'C' } },
+      tuning: { kind: 'open', harmonic: 3 },
+      harmonicOffsetsCents: { 3: 7.5 },
+    })
+    const setting = setMainSlide(instrument)
+    expect(setting.midi).toBe(51)
+    expect(setting.openMm / setting.nominalOpenMm).toBeCloseTo(175.569 / 172.8, 4)
+  })
+
   it('stays where it is without tuning', () => {
     expect(setMainSlide(bass({ reference: { a4Hz: 415, temperament: { kind: 'equal' } } }))).toMatchObject({
       movementMm: 0,

@@ -193,6 +193,22 @@ describe('a chosen fingering', () => {
   })
 })
 
+describe('a fingering that comes near a note on two harmonics', () => {
+  const parts = { ...plain(openMm, [2, 1, 3]), fingerings: [{ pressed: [] }] }
+  const open = instrumentWith(openMm, parts, { ...inF, harmonics: [1, 32] })
+
+  // Harmonic 26 lies 12·log2(26) = 56.405 semitones above the first, 27 lies 57.059: D6 is 57 above F1.
+  it('is usual on the nearer, with both to choose from', () => {
+    expect(usual(open, 86)).toBe('0/27')
+    expect(
+      noteAt(open, 86)
+        .candidates()
+        .map(({ harmonic }) => harmonic),
+    ).toEqual([26, 27])
+    expect(usual(open, 89)).toBe('0/32')
+  })
+})
+
 describe('a transposing instrument', () => {
   it('has the same sounding notes under other written names', () => {
     const concert = notesOf(bass([2, 1, 3]))
