@@ -104,7 +104,7 @@ export function airOutsideStatedRange(air: Air): readonly AirOutside[] {
     {
       field: 'co2Fraction',
       found: figure(air.co2Fraction),
-      expected: '0 to 0.01',
+      expected: '0 to less than 0.01',
       inside: air.co2Fraction >= 0 && air.co2Fraction < 0.01,
     },
     {

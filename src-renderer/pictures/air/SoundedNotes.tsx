@@ -21,7 +21,7 @@ export function SoundedNotes({ fingering, notes, transposition }: SoundedNotesPr
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reached by the keyboard */}
-      <section className="tableFrame soundedFrame" tabIndex={0} aria-label={title}>
+      <section className="tableScroll" tabIndex={0} aria-label={title}>
         <table className="figures sounded">
           <caption className="unseen">{title}</caption>
           <thead>

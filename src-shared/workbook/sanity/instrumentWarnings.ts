@@ -33,8 +33,8 @@ export function lengthOfPitchWarnings(
   const offBy = (mm: number): number => Math.abs(mm - middleMm)
   const mostOffMm = (mostCorrection / 2) * openMm
   if (offBy(lengthMm) <= mostOffMm) return []
-  const found = `${lengthMm.toFixed(0)} mm for ${design.instrument.fundamentalHz.toFixed(2)} Hz`
-  const expected = `${((1 - mostCorrection) * openMm).toFixed(0)} to ${openMm.toFixed(0)} mm`
+  const found = `${lengthMm.toFixed(1)} mm for ${design.instrument.fundamentalHz.toFixed(2)} Hz`
+  const expected = `${((1 - mostCorrection) * openMm).toFixed(1)} to ${openMm.toFixed(1)} mm`
   const question =
     likelyLengthSlip(lengthMm, offBy, mostOffMm) ?? 'do length and fundamental belong together?'
   return [

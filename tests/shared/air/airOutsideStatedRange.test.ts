@@ -38,7 +38,7 @@ describe('air outside the stated range', () => {
 
   test('writes a value that is not a number in words', () => {
     expect(airOutsideStatedRange({ ...defaultAir, co2Fraction: Number.NaN })).toEqual([
-      { field: 'co2Fraction', found: 'no number', expected: '0 to 0.01' },
+      { field: 'co2Fraction', found: 'no number', expected: '0 to less than 0.01' },
     ])
   })
 })

@@ -222,7 +222,7 @@ describe('warnings', () => {
     expect(warnings).toHaveLength(1)
     expect(warnings[0]).toMatchObject({
       path: 'designs[0].instrument.boreLengthMm',
-      expected: '3572 to 3969 mm',
+      expected: '3571.8 to 3968.7 mm',
     })
     expect(warnings[0]!.message).toContain(question)
   })
