@@ -8,17 +8,20 @@ import { openHelp } from '../help/helpStore.ts'
 import { stopListening } from '../listen/listenActions.ts'
 import { useListen } from '../listen/listenStore.ts'
 import { pages } from '../pages/pages.ts'
+import { type PicturePart, usePictures } from '../pictures/picturesStore.ts'
 import { useSettings } from '../state/settings.ts'
 import { commands } from '../state/useForm.ts'
 import { useView } from '../state/viewStore.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
 import { findWords as words } from '../words/find.ts'
+import { partWords } from '../words/pictures.ts'
 import type { Item } from './item.ts'
 
 type CommandName = keyof typeof words.commands
 
 function command(name: CommandName, act: () => void, keys?: string): Item {
-  return { kind: 'command', name: words.commands[name], act, keys }
+  const alsoCalled = words.commandsAlso[name]
+  return { kind: 'command', name: words.commands[name], act, keys, ...(alsoCalled && { alsoCalled }) }
 }
 
 function menuItem(name: MenuCommand & CommandName): Item {
@@ -50,7 +53,7 @@ const withWorkbook: readonly Item[] = [
 
 const withDesign: readonly Item[] = [
   command('changeSystem', () => useDialog.setState({ open: 'changeSystem' })),
-  command('listen', () => useListen.setState({ open: true })),
+  command('listen', openListen),
   command('stop', stopListening),
   command('byFingering', () => useView.setState({ page: 'curves', by: 'fingering' })),
   command('byNote', () => useView.setState({ page: 'curves', by: 'note' })),
@@ -60,6 +63,13 @@ const withDesign: readonly Item[] = [
     useBench.setState({ part: 'onePiece' })
   }),
 ]
+
+/** Beside the tubing, which not every page has. */
+function openListen(): void {
+  const { page } = useView.getState()
+  if (page === 'bench' || page === 'pictures' || page === 'compare') useView.setState({ page: 'curves' })
+  useListen.setState({ open: true })
+}
 
 function newJob(list: BenchList): void {
   useView.setState({ page: 'bench' })
@@ -75,9 +85,24 @@ export function commandItems(): readonly Item[] {
     : [...withWorkbook, ...withDesign, ...always]
 }
 
-/** The pages of the window, while there is something to show on them. */
+/** The pages of the window and the pictures, while there is something to show on them. */
 export function pageItems(): readonly Item[] {
   const designs = useWorkbook.getState().workbook?.designs ?? []
   if (designs.length === 0) return []
-  return pages.map(({ id, name }) => ({ kind: 'page', name, act: () => useView.setState({ page: id }) }))
+  return [
+    ...pages.map(({ id, name }): Item => ({ kind: 'page', name, act: () => useView.setState({ page: id }) })),
+    ...pictureParts.map(
+      (part): Item => ({
+        kind: 'picture',
+        name: partWords[part].name,
+        weight: 0.1,
+        act: () => {
+          useView.setState({ page: 'pictures' })
+          usePictures.setState({ part })
+        },
+      }),
+    ),
+  ]
 }
+
+const pictureParts = Object.keys(partWords) as PicturePart[]

@@ -38,7 +38,7 @@ function loopItems({ design }: DerivedDesign): readonly Item[] {
     return {
       kind: 'loop',
       name,
-      detail: `${words.of(design.name)}, ${lengthText(loop.lengthMm, unit)}, ${gateWords(loop)}`,
+      detail: `${lengthText(loop.lengthMm, unit)}, ${gateWords(loop)}, ${words.of(design.name)}`,
       alsoCalled: design.name,
       // A loop named after its fingering comes after the fingering.
       weight: 0.05,

@@ -36,10 +36,9 @@ export function WallChart({ derived, movements, ofProposal, onClose }: WallChart
       delete root.dataset.print
     }
   }
-  const sheet = <WallSheet derived={derived} rows={rows} leftOut={leftOut} />
+  const sheet = <WallSheet derived={derived} rows={rows} leftOut={leftOut} ofProposal={ofProposal} />
   return (
     <Dialog title={wallWords.title} onClose={onClose} wide>
-      {ofProposal ? <p className="soft">{wallWords.ofProposal}</p> : null}
       <div className="wallPreview">{sheet}</div>
       {trouble === null ? null : (
         <p className="slip" role="alert">
@@ -75,15 +74,18 @@ function WallSheet({
   derived,
   rows,
   leftOut,
+  ofProposal,
 }: {
   readonly derived: DerivedDesign
   readonly rows: readonly SlideMovement[]
   /** Fingerings that do not count, though slides would be moved for them. */
   readonly leftOut: readonly SlideMovement[]
+  readonly ofProposal: boolean
 }): ReactNode {
   return (
     <article className="wallSheet">
       <h3>{wallWords.heading(derived.design.name)}</h3>
+      {ofProposal ? <p>{wallWords.ofProposal}</p> : null}
       {rows.length === 0 ? (
         <p className="wallNone">{leftOut.length === 0 ? wallWords.noneMoved : wallWords.noneCounted}</p>
       ) : null}

@@ -7,6 +7,7 @@ import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import type { Selection } from '../state/viewStore.ts'
 import { listenWords as words } from '../words/listen.ts'
+import { firstHarmonic } from './hearCell.ts'
 import { type HeardPair, heardPair } from './heardPair.ts'
 import { listenTo } from './listenActions.ts'
 import { useListen } from './listenStore.ts'
@@ -18,9 +19,6 @@ interface ComparisonProps {
 }
 
 const ways: readonly ComparisonWay[] = ['note', 'target', 'alternately', 'together']
-
-/** A fingering alone has no note; this harmonic is comfortable to hear on most instruments. */
-const firstHarmonic = 4
 
 /** The selected cell: alone, its target, both in turn, both together with their beats. */
 export function Comparison({ derived, selection }: ComparisonProps): ReactNode {

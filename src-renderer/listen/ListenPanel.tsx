@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { useEffect, useId, useRef } from 'react'
 import { Mark } from '../help/Mark.tsx'
+import { focusIsLost } from '../look/focusIsLost.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import type { Selection } from '../state/viewStore.ts'
 import { listenWords as words } from '../words/listen.ts'
@@ -19,7 +20,10 @@ interface ListenPanelProps {
 export function ListenPanel({ derived, selection }: ListenPanelProps): ReactNode {
   const trouble = useListen((state) => state.trouble)
   const fold = useRef<HTMLButtonElement>(null)
-  useEffect(() => fold.current?.focus(), [])
+  // The button that opened it is gone; whoever opened it by a key stays where they are.
+  useEffect(() => {
+    if (focusIsLost()) fold.current?.focus()
+  }, [])
   // What is shown no longer is what sounds when the panel goes.
   useEffect(() => stopListening, [])
   return (

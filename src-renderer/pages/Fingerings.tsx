@@ -8,7 +8,6 @@ import { PrintButtons } from '../bench/sheet/PrintButtons.tsx'
 import { playedAs } from '../curves/curveModels.ts'
 import { Segments } from '../fields/Choice.tsx'
 import { Mark } from '../help/Mark.tsx'
-import { useListen } from '../listen/listenStore.ts'
 import { type DerivedDesign, useSelectedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { type Selection, select, useView } from '../state/viewStore.ts'
@@ -30,7 +29,6 @@ const mostAtOnce = 60
 export function Fingerings(): ReactNode {
   const derived = useSelectedDesign()
   const spelling = useSettings((settings) => settings.spelling)
-  const workbook = useWorkbook((state) => state.workbook?.name ?? '')
   const [every, setEvery] = useState<'few' | 'every'>('few')
   if (derived === null) return null
   const notes = [...derived.tables.notes].reverse()
@@ -71,7 +69,8 @@ export function Fingerings(): ReactNode {
           texts={chartWords}
           print={async (to) => {
             const { printChart } = await import('../report/printChart.tsx')
-            await printChart(derived, workbook, to)
+            const { workbook } = useWorkbook.getState()
+            if (workbook !== null) await printChart(derived, workbook, to)
           }}
         />
         <TableOut
@@ -219,7 +218,7 @@ function CandidateCell({ derived, note, candidate }: CandidateCellProps): ReactN
           event.preventDefault()
           if (event.key === 'c') return choose()
           select(cell)
-          useListen.setState({ open: true })
+          void import('../listen/hearCell.ts').then(({ hearCell }) => hearCell(derived, cell))
         }}
         title={words.candidateHelp(candidate.harmonic, plainFigure(candidate.hz, 2), chosen)}
       >

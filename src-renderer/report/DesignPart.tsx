@@ -7,31 +7,39 @@ import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { loopsTable } from '../tables/loopsTable.ts'
 import { reportWords as words } from '../words/report.ts'
+import { targetWords } from '../words/strip.ts'
 import { PaperTable } from './PaperTable.tsx'
 
-/** What everything is measured against, as it heads the report. */
+/** What the report is of, and what everything in it is measured against. */
 export function ReportHead({ workbook }: { readonly workbook: Workbook }): ReactNode {
-  const { reference, air, notes } = workbook
-  const { temperament } = reference
-  const key = 'key' in temperament ? ` ${temperament.key}` : ''
-  const humidity = plainFigure(100 * air.relativeHumidity, 0)
-  const degrees = (celsius: number): string => `${plainFigure(celsius, Number.isInteger(celsius) ? 0 : 1)} °C`
+  const { notes } = workbook
   return (
     <header>
       <h1>{words.heading(workbook.name)}</h1>
       <dl className="sheetFacts">
         <Fact name={words.date}>{today()}</Fact>
-        <Fact name={words.reference}>
-          {plainFigure(reference.a4Hz, Number.isInteger(reference.a4Hz) ? 0 : 1)} Hz
-        </Fact>
-        <Fact name={words.temperament}>{`${temperament.kind}${key}`}</Fact>
-        <Fact name={words.air}>{`${degrees(air.temperatureC)}, ${humidity} %`}</Fact>
-        {air.playingTemperatureC === undefined ? null : (
-          <Fact name={words.played}>{degrees(air.playingTemperatureC)}</Fact>
-        )}
+        <ReferenceFacts workbook={workbook} />
         {notes === undefined || notes === '' ? null : <Fact name={words.notes}>{notes}</Fact>}
       </dl>
     </header>
+  )
+}
+
+/** Pitch, temperament and air: every figure on paper goes by them. */
+export function ReferenceFacts({ workbook: { reference, air } }: { readonly workbook: Workbook }): ReactNode {
+  const { temperament, a4Hz } = reference
+  const key = 'key' in temperament ? ` ${targetWords.on} ${temperament.key}` : ''
+  const humidity = plainFigure(100 * air.relativeHumidity, 0)
+  const degrees = (celsius: number): string => `${plainFigure(celsius, Number.isInteger(celsius) ? 0 : 1)} °C`
+  return (
+    <>
+      <Fact name={words.reference}>{plainFigure(a4Hz, Number.isInteger(a4Hz) ? 0 : 1)} Hz</Fact>
+      <Fact name={words.temperament}>{`${targetWords.temperaments[temperament.kind]}${key}`}</Fact>
+      <Fact name={words.air}>{`${degrees(air.temperatureC)}, ${humidity} %`}</Fact>
+      {air.playingTemperatureC === undefined ? null : (
+        <Fact name={words.played}>{degrees(air.playingTemperatureC)}</Fact>
+      )}
+    </>
   )
 }
 

@@ -3,6 +3,7 @@ import { noteName } from '#shared/pitch/noteName.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { type Candidate, isSameWay } from '#shared/tuning/candidates.ts'
 import { type Note, playedCandidate } from '#shared/tuning/notes.ts'
+import type { Workbook } from '#shared/workbook/workbook.ts'
 import { Fact } from '../bench/sheet/Fact.tsx'
 import { sheetWidthMm } from '../bench/sheet/paper.ts'
 import { today } from '../bench/sheet/today.ts'
@@ -11,6 +12,7 @@ import type { DerivedDesign } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { reportWords, chartWords as words } from '../words/report.ts'
 import { titles } from '../words/tableHeadings.ts'
+import { ReferenceFacts } from './DesignPart.tsx'
 
 /** Room for other ways beside a note's own, in letters of their fingerings. */
 const otherLetters = 34
@@ -21,7 +23,7 @@ const mostOthers = 4
 
 interface FingeringSheetProps {
   readonly derived: DerivedDesign
-  readonly workbook: string
+  readonly workbook: Workbook
 }
 
 /** The fingering chart of a design on one page, whatever its compass; what has no room is counted. */
@@ -44,9 +46,10 @@ export function FingeringSheet({ derived, workbook }: FingeringSheetProps): Reac
         <h1>{titles.fingeringChart(design.name)}</h1>
         <dl className="sheetFacts">
           <div>
-            <dd>{workbook}</dd>
+            <dd>{workbook.name}</dd>
           </div>
           <Fact name={reportWords.date}>{today()}</Fact>
+          <ReferenceFacts workbook={workbook} />
         </dl>
       </header>
       <p className="chartKey">

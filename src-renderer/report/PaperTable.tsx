@@ -12,7 +12,7 @@ interface PaperTableProps {
 
 /** A table on paper: figures rounded to what a bench can hold, the headings again on every page. */
 export function PaperTable({ table, unitColumn, unsigned = [] }: PaperTableProps): ReactNode {
-  const { columns, rows, title } = table
+  const { columns, rows, title } = filled(table)
   const hasWords = columns.map((_, i) => i > 0 && isOfWords(rows, i))
   const classOf = (i: number, ...more: readonly (string | undefined)[]): string | undefined =>
     [hasWords[i] ? 'ofWords' : undefined, ...more].filter((name) => name !== undefined).join(' ') || undefined
@@ -57,9 +57,17 @@ export function PaperTable({ table, unitColumn, unsigned = [] }: PaperTableProps
   )
 }
 
-/** Long words may be broken anywhere, short ones never. */
+/** Without the columns that no row has anything in. */
+function filled({ columns, rows, title }: Table): Table {
+  const kept = columns.map((_, i) => i === 0 || rows.length === 0 || rows.some((row) => row[i] !== null))
+  const only = <Each,>(list: readonly Each[]): readonly Each[] => list.filter((_, i) => kept[i])
+  return { title, columns: only(columns), rows: rows.map(only) }
+}
+
+/** Texts of several words go on in a further line; only words that no column has room for are broken. */
 function longOrNot(text: string): string | undefined {
-  return text.length > 24 ? 'long' : undefined
+  if (text.split(/[\s-]/).some((word) => word.length > 20)) return 'long'
+  return text.length > 24 ? 'wraps' : undefined
 }
 
 /** A column of words alone, which is read from the left. */

@@ -27,10 +27,12 @@ interface ReportProps {
   readonly all: readonly DerivedDesign[]
   readonly parts: ReadonlySet<ReportPart>
   readonly bores: ReadonlyMap<string, BoreFindings>
+  /** Ids of designs whose curves are hidden. */
+  readonly hidden: ReadonlySet<string>
 }
 
 /** The report of a workbook on paper: the parts that were chosen, each on pages of its own. */
-export function Report({ workbook, all, parts, bores }: ReportProps): ReactNode {
+export function Report({ workbook, all, parts, bores, hidden }: ReportProps): ReactNode {
   const { unit, spelling } = useSettings()
   const comparison =
     parts.has('comparison') && all.length > 0 ? (
@@ -59,13 +61,17 @@ export function Report({ workbook, all, parts, bores }: ReportProps): ReactNode 
         {parts.has('designs') ? null : comparison}
       </Part>
       {parts.has('designs') && comparison !== null ? <Part>{comparison}</Part> : null}
-      {parts.has('curves') && all.length > 0 ? <CurvesPart all={all} /> : null}
-      {parts.has('combinations')
-        ? all.map((derived) => <CombinationsPart key={derived.design.id} derived={derived} />)
-        : null}
+      {parts.has('curves') && all.length > 0 ? <CurvesPart all={all} hidden={hidden} /> : null}
+      {parts.has('combinations') && all.length > 0 ? (
+        <Part>
+          {all.map((derived) => (
+            <Combinations key={derived.design.id} derived={derived} />
+          ))}
+        </Part>
+      ) : null}
       {parts.has('chart')
         ? all.map((derived) => (
-            <FingeringSheet key={derived.design.id} derived={derived} workbook={workbook.name} />
+            <FingeringSheet key={derived.design.id} derived={derived} workbook={workbook} />
           ))
         : null}
       {parts.has('bore') ? <BoreParts workbook={workbook} all={all} bores={bores} /> : null}
@@ -75,7 +81,7 @@ export function Report({ workbook, all, parts, bores }: ReportProps): ReactNode 
 }
 
 /** The bore of every design that has one, each on pages of its own. */
-function BoreParts({ workbook, all, bores }: Omit<ReportProps, 'parts'>): ReactNode {
+function BoreParts({ workbook, all, bores }: Omit<ReportProps, 'parts' | 'hidden'>): ReactNode {
   const seen = new Map<string, string>()
   return all.map((derived) => {
     const { id, name, bore } = derived.design
@@ -105,29 +111,33 @@ function Part({ children }: { readonly children: ReactNode }): ReactNode {
 /** More fingerings of one design are not printed. */
 const mostRows = 256
 
-function CombinationsPart({ derived }: { readonly derived: DerivedDesign }): ReactNode {
+function Combinations({ derived }: { readonly derived: DerivedDesign }): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   const table = combinationsTable(derived, unit)
   const { rows } = table
   return (
-    <Part>
+    <section className="reportDesign">
       {rows.length > mostRows ? <p>{words.firstOf(mostRows, rows.length)}</p> : null}
       <PaperTable table={{ ...table, rows: rows.slice(0, mostRows) }} />
-    </Part>
+    </section>
   )
 }
 
-function CurvesPart({ all }: { readonly all: readonly DerivedDesign[] }): ReactNode {
+/** The curves that are shown on the screen. */
+function CurvesPart({ all, hidden }: Pick<ReportProps, 'all' | 'hidden'>): ReactNode {
   const { bandCents, spelling } = useSettings()
-  const first = all[0]?.design.id ?? null
+  const shown = useMemo(() => all.filter(({ design }) => !hidden.has(design.id)), [all, hidden])
+  const leftOut = all.filter(({ design }) => hidden.has(design.id)).map(({ design }) => design.name)
+  const first = shown[0]?.design.id ?? null
   const byFingering = useMemo(
-    () => curvesByFingering(all, first, 'usual', bandCents),
-    [all, first, bandCents],
+    () => curvesByFingering(shown, first, 'usual', bandCents),
+    [shown, first, bandCents],
   )
   const byNote = useMemo(
-    () => curvesByNote(all, first, spelling, bandCents),
-    [all, first, spelling, bandCents],
+    () => curvesByNote(shown, first, spelling, bandCents),
+    [shown, first, spelling, bandCents],
   )
+  if (shown.length === 0) return null
   return (
     <Part>
       <h2 className="reportPart">{words.curvesHeading}</h2>
@@ -141,6 +151,7 @@ function CurvesPart({ all }: { readonly all: readonly DerivedDesign[] }): ReactN
         </figure>
       ))}
       <PaperTable table={chartTable(byFingering, byFingering.heading)} />
+      {leftOut.length === 0 ? null : <p>{words.curvesHidden(leftOut)}</p>}
     </Part>
   )
 }

@@ -9,6 +9,7 @@ import { closeDialog } from '../dialogs/dialogStore.ts'
 import { Segments } from '../fields/Choice.tsx'
 import '../look/report.css'
 import { useDerived } from '../state/derived.ts'
+import { useView } from '../state/viewStore.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
 import { reportWords as words } from '../words/report.ts'
 import { jobCount } from './BenchPart.tsx'
@@ -20,6 +21,7 @@ import { type ReportPart, reportParts, tickPart, useReport } from './reportStore
 export function ReportDialog(): ReactNode {
   const workbook = useWorkbook((state) => state.workbook)
   const all = useDerived()
+  const hidden = useView((state) => state.hidden)
   const parts = useReport((state) => state.parts)
   const paper = useBench((state) => state.paper)
   const [reckoning, setReckoning] = useState(false)
@@ -39,13 +41,16 @@ export function ReportDialog(): ReactNode {
     // Who has closed it meanwhile wants no paper any more.
     if (!isOpen.current) return
     closeDialog()
-    await printInstead(<Report workbook={workbook} all={all} parts={chosen} bores={bores} />, {
-      to,
-      name: words.fileName(workbook.name),
-      landscape: false,
-      notPrinted: words.notPrinted,
-      foot: words.foot(workbook.name, today()),
-    })
+    await printInstead(
+      <Report workbook={workbook} all={all} parts={chosen} bores={bores} hidden={hidden} />,
+      {
+        to,
+        name: words.fileName(workbook.name),
+        landscape: false,
+        notPrinted: words.notPrinted,
+        foot: words.foot(workbook.name, today()),
+      },
+    )
   }
   return (
     <Dialog title={words.title} onClose={closeDialog}>
@@ -101,10 +106,14 @@ export function ReportDialog(): ReactNode {
   )
 }
 
+const ofDesigns = ['designs', 'comparison', 'curves', 'combinations', 'chart', 'bore'] as const
+
 /** Parts of which the workbook has nothing, and why. */
 function emptyParts(workbook: Workbook): ReadonlyMap<ReportPart, string> {
+  const { designs } = workbook
   const why = new Map<ReportPart, string>()
   if (jobCount(workbook) === 0) why.set('bench', words.nothingOnBench)
-  if (!workbook.designs.some(({ bore }) => bore !== undefined)) why.set('bore', words.noBore)
+  if (!designs.some(({ bore }) => bore !== undefined)) why.set('bore', words.noBore)
+  if (designs.length === 0) for (const part of ofDesigns) why.set(part, words.noDesign)
   return why
 }

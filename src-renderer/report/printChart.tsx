@@ -1,3 +1,4 @@
+import type { Workbook } from '#shared/workbook/workbook.ts'
 import { printInstead } from '../bench/sheet/paper.ts'
 import '../look/report.css'
 import type { DerivedDesign } from '../state/derived.ts'
@@ -5,7 +6,7 @@ import { chartWords as words } from '../words/report.ts'
 import { FingeringSheet } from './FingeringSheet.tsx'
 
 /** Prints the fingering chart of a design on one page, or keeps it as a PDF. */
-export function printChart(derived: DerivedDesign, workbook: string, to: 'printer' | 'pdf'): Promise<void> {
+export function printChart(derived: DerivedDesign, workbook: Workbook, to: 'printer' | 'pdf'): Promise<void> {
   const sheet = (
     <div className="onPaper report">
       <FingeringSheet derived={derived} workbook={workbook} />

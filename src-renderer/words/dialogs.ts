@@ -14,12 +14,12 @@ export const airDialogWords = {
     playedAt: 'Played at',
   },
   temperatureText:
-    'The mean of the air column, not of the room and not of the breath: about 3 cents sharper a degree.',
+    'The mean of the air column the lengths were made for, not of the room and not of the breath. Another one is another speed of sound: the open route stays at its pitch, with another length.',
   breathText:
     'Humid breath sharpens, its carbon dioxide flattens, and the two nearly cancel. Breath holds about 40 000 ppm.',
   playedHelp: 'Leave empty when it is played in the air it was designed for.',
   playedText:
-    'Lengths belong to the air above. A playing temperature of its own shows a cold hall or a warm one; leave it empty otherwise.',
+    'Lengths belong to the air above. A playing temperature of its own shows a cold hall or a warm one, about 3 cents a degree; leave it empty otherwise.',
   speed: 'Speed of sound',
   played: ', played',
   cents: 'cents',

@@ -4,7 +4,7 @@ export const findWords = {
   label: 'Field, design, note, fingering, command, word',
   placeholder: 'a4 · third · 1-3 · E♭3 · save as · compensating',
   none: (typed: string) =>
-    `Nothing is called “${typed}”. Try a shorter word, a note such as Eb3, or a fingering such as 1-3.`,
+    `Nothing is called “${typed}”. Try a shorter word, a note such as E♭3, or a fingering such as 1-3.`,
   count: (count: number) => (count === 1 ? '1 found' : `${count} found`),
   keys: '↑ ↓ choose · Enter goes there · Esc closes',
   kinds: {
@@ -15,6 +15,7 @@ export const findWords = {
     note: 'note',
     fingering: 'fingering',
     page: 'page',
+    picture: 'picture',
     command: 'command',
     example: 'example',
     word: 'word',
@@ -34,7 +35,7 @@ export const findWords = {
     saveAs: 'Save as…',
     undo: 'Undo',
     redo: 'Redo',
-    print: 'Print…',
+    print: 'Report…',
     pdf: 'Save as PDF…',
     help: 'Help',
     start: 'Start page',
@@ -62,4 +63,13 @@ export const findWords = {
     pitchChanges: 'Change the pitch',
     onePiece: 'From one known length',
   },
+  /** What else people call a command. */
+  commandsAlso: {
+    print: 'print paper',
+    pdf: 'report paper',
+    listen: 'sound play hear',
+    settings: 'preferences options',
+    pitchChanges: 'transpose another pitch',
+    open: 'load file',
+  } as Readonly<Record<string, string | undefined>>,
 } as const

@@ -7,7 +7,7 @@ export const helpWords = {
   source: 'Source:',
   allWords: 'All words and formulas…',
   signs:
-    'Cents are positive when a note is sharp. Tube is length along the centre line; out is how far a slide is moved, and each millimetre out adds two of tube. What you typed is bold, what follows from it is light.',
+    'Cents are positive when a note is sharp. Tube is length along the centre line; out is how far a slide is moved, and each millimetre out adds two of tube. What you typed is bold, what follows from it is light. A small raised figure is a harmonic: 1-3³ is valves 1 and 3 on the third. A dot stands where there is nothing to show.',
   typed: 'A field takes 2*62.5 + pi*19, 2 ft 9 in, 1 3/16 in, 12,5 mm.',
   stepsLead: 'Three ways in, each with an example from Saltmarsh Lane. What is open is asked about first.',
 } as const
@@ -17,6 +17,8 @@ export const helpKeys = (main: string): readonly (readonly [keys: string, act: s
   [`${main}K`, 'find anything: fields, designs, notes, commands, words'],
   [`${main}S, ${main}Shift+S`, 'save, save as'],
   [`${main}O`, 'open'],
+  [`${main}P`, 'paper: the report, or the sheet of the job on the bench'],
+  ['F1', 'this help'],
   [`${main}Z, ${main}Shift+Z`, 'undo, redo'],
   ['F6, Shift+F6', 'to the next or the last part of the window'],
   ['← → ↑ ↓ in a chart', 'read the values; Enter shows the account'],

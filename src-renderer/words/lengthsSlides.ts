@@ -24,7 +24,7 @@ export const playedWords = {
 /** What stands on and about the chart for the wall. */
 export const wallWords = {
   title: 'Wall chart',
-  ofProposal: 'For the proposed lengths, not the present ones.',
+  ofProposal: 'For the proposed lengths, not the present ones: leave the proposal for a chart of those.',
   fileName: (design: string) => `${design}, slides`,
   print: 'Print…',
   pdf: 'Keep as PDF…',

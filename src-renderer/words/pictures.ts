@@ -72,6 +72,7 @@ export const rulerWords = {
   beyondBody: (unit: string) => `tube beyond the body, ${unit}`,
   body: (length: string) => `body ${length}, broken: it is in every row`,
   needed: 'tube needed',
+  difference: 'tube',
   missing: 'tube short',
   tooMuch: 'tube long',
   short: (length: string) => `short ${length}`,
@@ -86,11 +87,11 @@ export const rulerWords = {
   tableOf: (design: string) => `Tube of each fingering of ${design}`,
   columns: {
     fingering: 'fingering',
-    semitones: 'semitones down',
+    semitones: 'semitones down, − up',
     loops: 'loops',
     has: 'tube it has',
     needs: 'tube it needs',
-    missing: 'short by',
+    missing: 'short by, − long',
     cents: 'cents',
   },
 }

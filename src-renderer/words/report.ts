@@ -10,6 +10,7 @@ export const reportWords = {
   comparison: 'comparison',
   curves: 'error curves',
   bore: 'bores and their resonances',
+  noDesign: 'no design to show',
   noBore: 'no design has a bore',
   bench: 'bench, a sheet a job',
   nothingOnBench: 'nothing on the bench yet',
@@ -47,9 +48,11 @@ export const reportWords = {
   loops: 'loops',
   noLoops: 'No loops: the open route is all there is.',
   noValves: 'none',
-  semitones: (id: string, semitones: string) => `${id}: ${semitones}`,
+  semitones: (id: string, semitones: string) =>
+    `${id}: ${semitones} ${semitones === '1' ? 'semitone' : 'semitones'}`,
   firstOf: (shown: number, all: number) =>
     `The first ${shown} of ${all} fingerings, those of the fewest valves. All are in the table as CSV.`,
+  curvesHidden: (names: readonly string[]) => `Hidden, and so not among the curves: ${names.join('; ')}.`,
   curvesLeftOut: (count: number) => `${count} fingerings of more valves are left out.`,
   noDesigns: 'No designs yet.',
 } as const
@@ -64,6 +67,6 @@ export const chartWords = {
     `Note as it sounds${isTransposed ? ' (and as written)' : ''}; the fingering that counts, its harmonic raised, cents; then other ways to play it. Underlined: more than ${band} cents out.`,
   none: 'none within 60 cents',
   leftOut: (count: number) =>
-    `Left out for want of room: ${count} further ${count === 1 ? 'way' : 'ways'} to play these notes. The chart as CSV has them all.`,
+    `Not shown: ${count} further ${count === 1 ? 'way' : 'ways'} to play these notes. The chart as CSV has them all.`,
   nothing: 'No fingering comes within 60 cents of a note.',
 } as const

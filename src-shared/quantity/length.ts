@@ -31,7 +31,8 @@ export function readLength(text: string, options: LengthOptions = {}): Reading {
     const isBare = power === 0 && units.length === 0
     if (!isBare && power !== 1) throw new Refused('dimension', text.trim(), wanted)
     const mm = isBare ? inMillimetres(value, bareUnit) : value
-    return { ok: true, mm: withinBounds(mm, options, 'mm', text.trim()) }
+    const unit = options.defaultUnit ?? 'mm'
+    return { ok: true, mm: withinBounds(mm, options, unit, text.trim(), inMillimetres(1, bareUnit)) }
   })
 }
 

@@ -47,17 +47,24 @@ export function readingOf<Outcome>(read: () => Outcome): Outcome | Refusal {
 }
 
 /**
- * `value` when it is finite and within the bounds; else a refusal with code `range`.
+ * `value` when it is finite and within the bounds; else a refusal with code `range`, which says the bound in `unit`,
+ * one of which is `perUnit` of the value.
  *
  * @example withinBounds(3, { atLeast: 0 }, 'mm', '3') // 3
  */
-export function withinBounds(value: number, bounds: Bounds, unit: string, found: string): number {
+export function withinBounds(
+  value: number,
+  bounds: Bounds,
+  unit: string,
+  found: string,
+  perUnit = 1,
+): number {
   const { atLeast = Number.NEGATIVE_INFINITY, atMost = Number.POSITIVE_INFINITY } = bounds
   if (!Number.isFinite(value)) throw new Refused('range', found, 'a finite number')
   if (value < atLeast)
-    throw new Refused('range', found, `at least ${boundText(atLeast, Math.ceil)} ${unit}`.trim())
+    throw new Refused('range', found, `at least ${boundText(atLeast / perUnit, Math.ceil)} ${unit}`.trim())
   if (value > atMost)
-    throw new Refused('range', found, `at most ${boundText(atMost, Math.floor)} ${unit}`.trim())
+    throw new Refused('range', found, `at most ${boundText(atMost / perUnit, Math.floor)} ${unit}`.trim())
   // A negative zero would be written with a minus sign.
   return value + 0
 }

@@ -19,6 +19,8 @@ export interface RulerPiece {
   readonly loop: string
   /** What a person calls the loop. */
   readonly name: string
+  /** The valves that bring it in, `1-4`: its name in short. */
+  readonly valves: string
   readonly lengthMm: number
 }
 
@@ -40,7 +42,7 @@ export interface TubeRuler {
  */
 export function tubeRuler(
   bodyMm: number,
-  loops: readonly Pick<Loop, 'id' | 'name' | 'lengthMm'>[],
+  loops: readonly Pick<Loop, 'id' | 'name' | 'lengthMm' | 'pressed'>[],
   combinations: readonly Combination[],
 ): TubeRuler {
   const known = new Map(loops.map((loop) => [loop.id, loop]))
@@ -48,8 +50,8 @@ export function tubeRuler(
     fingering: row.fingering,
     semitones: row.semitones,
     pieces: row.loops.map((loop) => {
-      const { name = loop, lengthMm = 0 } = known.get(loop) ?? {}
-      return { loop, name, lengthMm }
+      const { name = loop, lengthMm = 0, pressed = [] } = known.get(loop) ?? {}
+      return { loop, name, valves: pressed.join('-'), lengthMm }
     }),
     lengthMm: row.lengthMm,
     requiredLengthMm: row.requiredLengthMm,

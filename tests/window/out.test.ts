@@ -277,8 +277,8 @@ describe('The report', () => {
     await report(page)
     expect(await beyondSheet(page)).toBeLessThan(1)
     const pages = await page.locator('.kept > article').count()
-    // designs, comparison, curves; a table of combinations, a chart and a bore a design; the change of pitch
-    expect(pages).toBe(3 + 4 + 4 + 4 + 1)
+    // designs, comparison, curves; all tables of combinations; a chart and a bore a design; the change of pitch
+    expect(pages).toBe(3 + 1 + 4 + 4 + 1)
     await report(page, 'fingering charts', 'combination tables', 'error curves', 'bores', 'bench')
     await expect.poll(() => page.locator('.kept > article').count()).toBe(2)
     expect(complaints).toEqual([])
@@ -372,17 +372,41 @@ describe('The report', () => {
     },
   )
 
+  browserTest('leaves hidden curves out, and says so', async ({ form }) => {
+    const { page } = await form.open()
+    await openExample(page, 'Bass in F, four ways')
+    await keepPrints(page)
+    await page.getByTitle('Hide the curve').first().click()
+    await report(page)
+    const curves = page.locator('.kept > article', { hasText: 'Error curves' })
+    const headings = (await curves.locator('thead th').allTextContents()).join()
+    expect(headings).toContain('Compensating on the fourth')
+    expect(headings).not.toContain('Plain, four valves')
+    expect(await curves.textContent()).toContain('Hidden, and so not among the curves: Plain, four valves.')
+    expect(await page.locator('.kept').textContent()).toContain('Fingering chart of Plain, four valves')
+  })
+
+  browserTest('offers nothing of designs where there is none', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    await choose(page, 'More for Plain, three valves', 'Delete')
+    await choose(page, 'File', 'Report…')
+    const dialog = page.getByRole('dialog')
+    await expect.poll(() => dialog.getByRole('checkbox', { disabled: true }).count()).toBe(7)
+    expect(await dialog.getByRole('button', { name: 'Print…' }).isDisabled()).toBe(true)
+  })
+
   pdfWordsTest('says on the fingering chart how many ways it has no room for', async ({ form }) => {
     const { page } = await form.open()
     await startFrom(page, 'Plain, six valves')
     await keepPrints(page)
     await printChart(page)
     const six = pdfWords(await paperAsPdf(page, 'Letter'))
-    expect(six).toMatch(/Left out for want of room: \d+ further ways/)
+    expect(six).toMatch(/Not shown: \d+ further ways/)
     await addValvesToTwelve(page)
     await printChart(page)
     const twelve = pdfWords(await paperAsPdf(page, 'Letter'))
-    expect(twelve).toMatch(/Left out for want of room: \d{3,} further ways/)
+    expect(twelve).toMatch(/Not shown: \d{3,} further ways/)
   })
 
   browserTest(

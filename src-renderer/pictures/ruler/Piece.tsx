@@ -23,12 +23,15 @@ interface PieceProps {
   readonly width: number
   readonly height: number
   readonly name: string
+  /** Stands where there is no room for the name. */
+  readonly short?: string
   readonly shaded: boolean
 }
 
-/** A piece of tube in outline, with its name where there is room for it. */
-export function Piece({ x, y, width, height, name, shaded }: PieceProps): ReactNode {
+/** A piece of tube in outline, with its name, or its name in short, where there is room for it. */
+export function Piece({ x, y, width, height, name, short = '', shaded }: PieceProps): ReactNode {
   if (width < 0.3) return null
+  const shown = [name, short].find((each) => each !== '' && width > 7.4 * each.length + 8)
   return (
     <g>
       <rect
@@ -39,11 +42,11 @@ export function Piece({ x, y, width, height, name, shaded }: PieceProps): ReactN
         fill={shaded ? 'var(--desk)' : 'var(--paper)'}
         stroke="var(--ink)"
       />
-      {width > 7.4 * name.length + 8 ? (
+      {shown === undefined ? null : (
         <text x={x + width / 2} y={y + height / 2 + 4.5} fontSize={12.5} textAnchor="middle">
-          {name}
+          {shown}
         </text>
-      ) : null}
+      )}
     </g>
   )
 }

@@ -5,7 +5,7 @@ import { useSettings } from '../../state/settings.ts'
 import { rulerWords as words } from '../../words/pictures.ts'
 import { Piece, piecesOf } from './Piece.tsx'
 
-const tubePx = 14
+const tubePx = 18
 
 interface RulerLineProps {
   readonly row: RulerRow
@@ -32,7 +32,7 @@ export function RulerLine({ row, y, left, x, bodyMm, width, hatch, marked }: Rul
         {row.fingering}
       </text>
       <BodyStub left={left} right={x(0)} y={y} />
-      {piecesOf(row.pieces).map(({ loop, name, fromMm, lengthMm }, i) => (
+      {piecesOf(row.pieces).map(({ loop, name, valves, fromMm, lengthMm }, i) => (
         <Piece
           key={loop}
           x={x(fromMm)}
@@ -40,6 +40,7 @@ export function RulerLine({ row, y, left, x, bodyMm, width, hatch, marked }: Rul
           y={y}
           height={tubePx}
           name={name}
+          short={valves}
           shaded={i % 2 === 1}
         />
       ))}

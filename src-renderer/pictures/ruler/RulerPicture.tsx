@@ -15,7 +15,7 @@ interface RulerPictureProps {
   readonly marked: string
 }
 
-const rowPx = 34
+const rowPx = 38
 const [head, foot] = [66, 40]
 const [bodyPx, figuresPx] = [44, 206]
 
@@ -49,7 +49,7 @@ export function RulerPicture({ design, ruler, width, marked }: RulerPictureProps
         {words.beyondBody(unit)}
       </text>
       <text x={width - 92} y={46} fontSize={13} fill="var(--soft)" textAnchor="end">
-        {words.missing}
+        {words.difference}
       </text>
       <text x={width - 12} y={46} fontSize={13} fill="var(--soft)" textAnchor="end">
         {words.cents}
@@ -94,12 +94,12 @@ function Key({ y, body, hatch }: { readonly y: number; readonly body: string; re
       <text x={20} y={y}>
         {words.needed}
       </text>
-      <rect x={120} y={y - 11} width={24} height={12} fill={`url(#${hatch})`} stroke="var(--brass)" />
-      <text x={151} y={y}>
+      <rect x={128} y={y - 11} width={24} height={12} fill={`url(#${hatch})`} stroke="var(--brass)" />
+      <text x={159} y={y}>
         {words.missing}
       </text>
       <rect
-        x={222}
+        x={246}
         y={y - 11}
         width={24}
         height={12}
@@ -108,10 +108,10 @@ function Key({ y, body, hatch }: { readonly y: number; readonly body: string; re
         strokeWidth="1.6"
         strokeDasharray="4 2"
       />
-      <text x={253} y={y}>
+      <text x={277} y={y}>
         {words.tooMuch}
       </text>
-      <text x={340} y={y}>
+      <text x={362} y={y}>
         {words.body(body)}
       </text>
     </g>
