@@ -88,7 +88,7 @@ function Pages(): ReactNode {
         ))}
       </div>
       <div className="tabPanel" role="tabpanel" id="page" aria-labelledby={`tab-${pages[at]!.id}`}>
-        <Suspense fallback={null}>
+        <Suspense fallback={<section className="sheet" aria-busy />}>
           <Content />
         </Suspense>
       </div>

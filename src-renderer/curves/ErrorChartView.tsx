@@ -71,6 +71,17 @@ export const ErrorChartView = memo(function ErrorChartView(props: ErrorChartView
 
   useEffect(() => chart.current?.update(model, pointed ?? selected), [model, pointed, selected])
 
+  // In a chart wider than its frame, what is picked in the table comes into sight, as does what the keys lead to.
+  const show = (point: ChartPoint): void => {
+    const left = chart.current?.place(point)?.left
+    if (frame.current !== null && left !== undefined) scrollAside(frame.current, left)
+  }
+  const [series, category] = [selected?.series, selected?.category]
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only another point is shown anew
+  useEffect(() => {
+    if (series !== undefined && category !== undefined) show({ series, category })
+  }, [series, category])
+
   const key = (event: KeyboardEvent): void => {
     if (event.key === 'Enter' && pointed !== null) onPick(pointed)
     if (event.key === 'Escape') setPointed(null)
@@ -78,6 +89,7 @@ export const ErrorChartView = memo(function ErrorChartView(props: ErrorChartView
     if (next === null) return
     event.preventDefault()
     setPointed(next)
+    show(next)
   }
   const at = (event: PointerEvent): ChartPoint | null =>
     chart.current?.pointAt(event.clientX, event.clientY) ?? null
@@ -123,6 +135,15 @@ export const ErrorChartView = memo(function ErrorChartView(props: ErrorChartView
     </PictureOut>
   )
 })
+
+/** Room that is kept in sight on both sides of a point, CSS px. */
+const besidePointPx = 60
+
+function scrollAside(frame: HTMLElement, leftPx: number): void {
+  const { scrollLeft, clientWidth } = frame
+  if (leftPx < scrollLeft) frame.scrollLeft = leftPx - besidePointPx
+  else if (leftPx > scrollLeft + clientWidth) frame.scrollLeft = leftPx - clientWidth + besidePointPx
+}
 
 /** Width of the chart, and how much taller than usual its labels make it, CSS px. */
 function roomFor({ categories }: ChartModel, widthPx: number): readonly [number, number] {

@@ -8,9 +8,9 @@ const besidePlotPx = 72
 /** Height of a line of a label, CSS px. */
 export const labelLinePx = 15
 
-/** Narrowest that the categories may be before their labels touch, CSS px, when labels are stacked. */
+/** Narrowest that the categories may be before their labels touch, CSS px, when labels are short or stacked. */
 export function narrowestCategoryPx(categories: readonly Category[]): number {
-  const parts = categories.flatMap(({ label }) => label.split('-'))
+  const parts = categories.flatMap(({ label, short }) => short ?? label.split('-'))
   return Math.max(15, 5 + characterPx * parts.reduce((most, part) => Math.max(most, part.length), 1))
 }
 
@@ -20,13 +20,13 @@ export function narrowestChartPx(categories: readonly Category[]): number {
 }
 
 /**
- * The labels as they fit into a chart of that width: as they are, or each in a column of its own, valve under
- * valve, as on a fingering chart.
+ * The labels as they fit into a chart of that width: as they are, or short, or each in a column of its own, valve
+ * under valve, as on a fingering chart.
  */
 export function fitted(categories: readonly Category[], chartPx: number): readonly string[] {
   const longest = categories.reduce((most, { label }) => Math.max(most, label.length), 1)
-  const stacked = longest * characterPx > (chartPx - besidePlotPx) / Math.max(categories.length, 1)
-  return categories.map(({ label }) => (stacked ? label.split('-').join('\n') : label))
+  const tooLong = longest * characterPx > (chartPx - besidePlotPx) / Math.max(categories.length, 1)
+  return categories.map(({ label, short }) => (tooLong ? (short ?? label.split('-').join('\n')) : label))
 }
 
 /** Lines of the tallest label. */

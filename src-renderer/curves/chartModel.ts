@@ -2,6 +2,8 @@
 export interface Category {
   readonly key: string
   readonly label: string
+  /** What is left of the label where there is little room. */
+  readonly short?: string
 }
 
 /** One design's errors over the categories, cents; `null` where it has none. */

@@ -24,6 +24,8 @@ interface Cell {
   /** Where the category stands along the axis. */
   readonly order: number
   readonly label: string
+  /** What is left of the label where there is little room. */
+  readonly short?: string
   readonly cents: number
   readonly note: string | null
   readonly selection: Selection
@@ -127,6 +129,7 @@ function noteCells({ design, tables }: DerivedDesign, spelling: Spelling): reado
         key: String(note.midi),
         order: note.midi,
         label: noteName(note.midi, spelling),
+        short: shortName(note.midi, spelling),
         cents: played.errorCents,
         note: playedAs(played),
         selection: {
@@ -139,6 +142,12 @@ function noteCells({ design, tables }: DerivedDesign, spelling: Spelling): reado
       },
     ]
   })
+}
+
+/** The name of a note without its octave, which each C keeps. */
+function shortName(midi: number, spelling: Spelling): string {
+  const name = noteName(midi, spelling)
+  return midi % 12 === 0 ? name : name.replace(/[\d−-]+$/, '')
 }
 
 /** A fingering and its harmonic, as one says it: `1-3 on 3`. */
@@ -166,7 +175,9 @@ function assembled(
   return {
     bandCents,
     leftOut: categories.size - sorted.length,
-    categories: sorted.map(({ key, label }) => ({ key, label })),
+    categories: sorted.map(({ key, label, short }) =>
+      short === undefined ? { key, label } : { key, label, short },
+    ),
     series: designs.map(({ design, series }, i) => ({
       id: design.id,
       name: design.name === '' ? lineUpWords.nameless : design.name,

@@ -30,7 +30,7 @@ export async function forgetLeft(draft: LeftDraft): Promise<void> {
 
 /** When work was kept, as a person writes it. */
 export function keptWhen(draft: LeftDraft): string {
-  return new Date(draft.keptAt).toLocaleString()
+  return new Date(draft.keptAt).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })
 }
 
 /** The file that left work belongs to, as it stands now. */

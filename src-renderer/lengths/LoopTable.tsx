@@ -33,16 +33,16 @@ export function LoopTable({ derived, proposal }: LoopTableProps): ReactNode {
               {loopTableWords.columns.mayBe}
             </th>
             <th scope="col">
-              {loopTableWords.columns.now} <i>{unit}</i>
+              {loopTableWords.columns.now}, <i>{unit}</i>
             </th>
             <th scope="col">
-              {loopTableWords.columns.proposed} <i>{unit}</i>
+              {loopTableWords.columns.proposed}, <i>{unit}</i>
             </th>
             <th scope="col">
-              {loopTableWords.columns.change} <i>{unit}</i>
+              {loopTableWords.columns.change}, <i>{unit}</i>
             </th>
-            <th scope="col">
-              {loopTableWords.columns.slideOut} <i>{unit}</i>
+            <th scope="col" title={loopTableWords.slideOutHelp}>
+              {loopTableWords.columns.slideOut}, <i>{unit}</i>
             </th>
           </tr>
         </thead>

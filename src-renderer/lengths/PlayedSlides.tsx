@@ -157,7 +157,7 @@ function MovementTable({
             {playedWords.columns.error} <i>{playedWords.cents}</i>
           </th>
           <th scope="col">
-            {playedWords.columns.wantedOut} <i>{unit}</i>
+            {playedWords.columns.wantedOut}, <i>{unit}</i>
           </th>
           <th scope="col" className="wide">
             {playedWords.columns.moved}

@@ -124,7 +124,7 @@ function Figures({
         <tr>
           <th scope="row">{verdictWords.rms}</th>
           <td>{plainFigure(now.rmsCents, 1)}</td>
-          <td>{proposal === null ? '–' : <b>{plainFigure(proposal.lengths.rmsCents, 1)}</b>}</td>
+          <td>{proposal === null ? '—' : <b>{plainFigure(proposal.lengths.rmsCents, 1)}</b>}</td>
         </tr>
         <tr>
           <th scope="row">{verdictWords.largest}</th>
@@ -134,7 +134,7 @@ function Figures({
               <i> {verdictWords.at(noteWords(now.largestAt, now.largestNote ?? null))}</i>
             )}
           </td>
-          <td>{proposal === null ? '–' : <b>{largestWords(proposal.lengths)}</b>}</td>
+          <td>{proposal === null ? '—' : <b>{largestWords(proposal.lengths)}</b>}</td>
         </tr>
       </tbody>
     </table>

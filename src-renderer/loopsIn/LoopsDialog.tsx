@@ -49,7 +49,7 @@ function LoopsInto({ design }: { readonly design: Design }): ReactNode {
       <TextIn text={text} isRefused={!isEmpty && refusals.length > 0} take={change} />
       {isEmpty ? null : <Refusals refusals={refusals} />}
       {unread.length === 0 ? null : <p className="soft">{words.unread(unread)}</p>}
-      {accepted.length === 0 ? null : <LoopsPreview rows={accepted} design={design} />}
+      {accepted.length === 0 ? null : <LoopsPreview rows={accepted} design={design} isWhole={isSound} />}
       {trouble === null ? null : (
         <p className="slip" role="alert">
           {trouble}
@@ -73,6 +73,7 @@ function LoopsInto({ design }: { readonly design: Design }): ReactNode {
         <button type="button" onClick={closeDialog}>
           {words.cancel}
         </button>
+        {isEmpty || isSound ? null : <span className="soft">{words.mendFirst(refusedLines.size)}</span>}
       </div>
     </Dialog>
   )

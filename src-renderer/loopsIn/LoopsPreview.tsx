@@ -10,16 +10,18 @@ import { loopsInWords as words } from '../words/loopsIn.ts'
 interface LoopsPreviewProps {
   readonly rows: readonly LoopRow[]
   readonly design: Design
+  /** Every line was understood. */
+  readonly isWhole: boolean
 }
 
 /** The lines as they were understood, beside what the design has now. */
-export function LoopsPreview({ rows, design }: LoopsPreviewProps): ReactNode {
+export function LoopsPreview({ rows, design, isWhole }: LoopsPreviewProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   const length = (mm: number | undefined): string => (mm === undefined ? '' : lengthText(mm, unit))
   return (
     <div className="loopsInPreview">
       <table className="figures">
-        <caption>{words.preview}</caption>
+        <caption>{isWhole ? words.preview : words.readSoFar}</caption>
         <thead>
           <tr>
             <th scope="col">{words.loop}</th>

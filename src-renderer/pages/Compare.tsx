@@ -37,7 +37,7 @@ export function Compare(): ReactNode {
   const { unit, spelling } = useSettings()
   const hidden = useView((state) => state.hidden)
   const shared = useMemo(() => sharedNotes(all), [all])
-  const groups = rowGroups(unit, (midi) => (midi === null ? '–' : noteName(midi, spelling)), shared)
+  const groups = rowGroups(unit, (midi) => (midi === null ? '—' : noteName(midi, spelling)), shared)
   return (
     <section className="sheet" aria-label={pageNames.compare}>
       <div className="caption">
@@ -146,7 +146,7 @@ function rowGroups(
           ...comparisonRows.largest,
           unit: 'cents',
           text: ({ tables: { summary } }) =>
-            largest(summary.byFingering.largestCents, summary.byFingering.largestAt ?? '–'),
+            largest(summary.byFingering.largestCents, summary.byFingering.largestAt ?? '—'),
           least: ({ tables }) => Math.abs(tables.summary.byFingering.largestCents),
         },
         {

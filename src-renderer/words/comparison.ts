@@ -1,7 +1,7 @@
 /** What the page says that compares the designs. */
 export const comparisonWords = {
   title: 'Comparison',
-  leastMarked: 'the least of each row is underlined',
+  leastMarked: 'the least is underlined where designs can be compared',
   ofDesigns: 'Comparison of the designs',
   figure: 'figure',
   hidden: 'hidden',

@@ -59,7 +59,7 @@ export const proposalWords = {
   rmsAxis: 'rms, cents',
   place: (rms: string, largest: string) => `rms ${rms}, largest ${largest}`,
   placeCents: (place: string) => `${place} cents`,
-  tradeWaits: '…',
+  tradeWaits: 'working…',
 } as const
 
 /** What the table of several systems says. */
@@ -77,7 +77,7 @@ export const systemsWords = {
   },
   cents: 'cents',
   at: (fingering: string) => `at ${fingering}`,
-  note: "Weights go by the name of a fingering and hold for every design; a design's own loops are free unless said otherwise.",
+  note: 'Weights go by the name of a fingering and hold for every design; a design’s own loops are free unless said otherwise.',
   atItsBest: 'At its best',
   hasTheLeast: {
     rms: (size: string) => `has the least rms: ${size}.`,

@@ -86,7 +86,7 @@ function plainLoop(
 
 function designLoop(derived: DerivedDesign, valveId: string, length: (mm: number) => string): string {
   const loop = plainLoop(derived, valveId)
-  return loop === undefined ? '–' : length(loop.lengthMm)
+  return loop === undefined ? '—' : length(loop.lengthMm)
 }
 
 function TakePiece({ derived, answer }: Pick<OnePieceAnswerProps, 'derived' | 'answer'>): ReactNode {

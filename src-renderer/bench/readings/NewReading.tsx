@@ -61,7 +61,7 @@ export function NewReading({ id, context }: NewReadingProps): ReactNode {
         <td />
         <td>{cell(2)}</td>
         <td colSpan={3}>
-          <button type="button" className="quiet" onClick={add}>
+          <button type="button" className="add" onClick={add}>
             {readingsTableWords.add}
           </button>
         </td>

@@ -1,17 +1,12 @@
 import { type ReactNode, useCallback } from 'react'
-import { isBuildable, type SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
+import type { SizedSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { slideDrawing } from '#shared/bench/slide/slideDrawing.ts'
 import type { BenchSlide } from '#shared/workbook/bench.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
-import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
-import { cutsTable } from '../../tables/benchTables.ts'
-import { TableOut } from '../../tables/TableOut.tsx'
 import { benchWords } from '../../words/bench.ts'
 import { slideWords } from '../../words/benchSlide.ts'
 import { pictureWords } from '../../words/picture.ts'
-import { tableWords } from '../../words/table.ts'
-import { titles } from '../../words/tableHeadings.ts'
 import { keyOfJob, useJob } from '../benchStore.ts'
 import { DrawingView } from '../DrawingView.tsx'
 import { Findings } from '../Findings.tsx'
@@ -85,7 +80,6 @@ interface SizedProps {
 }
 
 function Sized({ sized, title, slide }: SizedProps): ReactNode {
-  const unit = useSettings((settings) => settings.unit)
   const draw = useCallback((heightMm: number) => slideDrawing(sized, title, heightMm), [sized, title])
   return (
     <>
@@ -96,14 +90,7 @@ function Sized({ sized, title, slide }: SizedProps): ReactNode {
         label={slideWords.drawingLabel(title)}
       />
       <SlideButtons name={slide.id} title={title} sized={sized} />
-      {isBuildable(sized) ? (
-        <TableOut
-          name={titles.cuts(slide.id)}
-          label={tableWords.cuts}
-          table={() => cutsTable(slide.id, sized.cuts, unit)}
-        />
-      ) : null}
-      <SlideResults sized={sized} />
+      <SlideResults sized={sized} name={slide.id} />
     </>
   )
 }

@@ -5,14 +5,34 @@ import { movingBows } from '#shared/bench/slide/slide.ts'
 import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { inchMm } from '#shared/quantity/units.ts'
 import { useSettings } from '../../state/settings.ts'
+import { cutsTable } from '../../tables/benchTables.ts'
+import { TableOut } from '../../tables/TableOut.tsx'
 import { slideResultWords } from '../../words/benchSlideResults.ts'
+import { tableWords } from '../../words/table.ts'
+import { titles } from '../../words/tableHeadings.ts'
 
 /** What a slide's parts come to, and its cut list. */
-export function SlideResults({ sized }: { readonly sized: SizedSlide }): ReactNode {
+export function SlideResults({
+  sized,
+  name,
+}: {
+  readonly sized: SizedSlide
+  readonly name: string
+}): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
   return (
     <div className="results">
       <Figures rows={useSlideFigures(sized)} />
-      {isBuildable(sized) ? <CutList cuts={sized.cuts} /> : null}
+      {isBuildable(sized) ? (
+        <div>
+          <TableOut
+            name={titles.cuts(name)}
+            label={tableWords.cuts}
+            table={() => cutsTable(name, sized.cuts, unit)}
+          />
+          <CutList cuts={sized.cuts} />
+        </div>
+      ) : null}
     </div>
   )
 }
@@ -76,10 +96,23 @@ export function Figures({ rows }: { readonly rows: readonly ResultFigure[] }): R
       {rows.map(({ name, text, help }) => (
         <div key={name} title={help}>
           <dt>{name}</dt>
-          <dd>{text}</dd>
+          <dd>
+            <Aligned text={text} />
+          </dd>
         </div>
       ))}
     </dl>
+  )
+}
+
+/** A text with what follows its last figure in a place of its own, so that figures end above each other. */
+function Aligned({ text }: { readonly text: string }): ReactNode {
+  const [, figure = text, rest = ''] = /^(.*\d)(\D*)$/.exec(text) ?? []
+  return (
+    <>
+      {figure}
+      <span className="afterFigure">{rest}</span>
+    </>
   )
 }
 

@@ -56,7 +56,7 @@ function ModeSvg(props: ModeChartProps & { readonly width: number }): ReactNode 
   const values = lines.flatMap(({ points }) => points.map(({ value }) => value))
   const key = `${axisName} ${firstMode} ${lastMode} ${lines.map((line) => line.key).join()}`
   const [low, high] = useHeldRange(key, roomyRange(zero ? [0, ...values] : values, least))
-  const { values: ticks, digits } = ticksWithin(low, high, 6)
+  const { values: ticks, digits } = ticksWithin(low, high, 8)
   const y = (value: number): number =>
     size.top + ((high - value) / (high - low)) * (size.height - size.top - size.bottom)
   const step = (width - size.left - size.right) / (lastMode - firstMode + 1)

@@ -183,7 +183,7 @@ function Weights({
       ))}
       <button
         type="button"
-        className="quiet"
+        className="add"
         disabled={weights.length >= mostTerms}
         onClick={() => set([...weights, 1])}
       >
