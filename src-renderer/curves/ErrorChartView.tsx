@@ -137,7 +137,7 @@ export const ErrorChartView = memo(function ErrorChartView(props: ErrorChartView
 })
 
 /** Room that is kept in sight on both sides of a point, CSS px. */
-const besidePointPx = 60
+const besidePointPx = 80
 
 function scrollAside(frame: HTMLElement, leftPx: number): void {
   const { scrollLeft, clientWidth } = frame

@@ -145,7 +145,9 @@ export async function takeDropped(file: File): Promise<void> {
 /** The workbook that a text holds; `null`, and the reason said, when it holds none. */
 function accepted(name: string, text: string): Workbook | null {
   const opened = openWorkbook(text)
-  return opened.ok ? opened.workbook : refuse(name, opened.failure.message)
+  if (opened.ok) return opened.workbook
+  const { kind, message } = opened.failure
+  return refuse(name, kind === 'notFerrule' ? words.notFerrule(message) : message)
 }
 
 function refuse(name: string, message: string): null {

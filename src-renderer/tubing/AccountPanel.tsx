@@ -70,16 +70,7 @@ function CombinationAccount({
           {figure(Math.abs(shortMm))} <i>{unit}</i>
         </b>
       </p>
-      {exact ? null : (
-        <p>
-          <span>
-            {shortMm > 0 ? words.slideOutBy : words.slideInBy} <Mark id="slide" />
-          </span>
-          <b>
-            {figure(Math.abs(slideMovementMm(row.lengthMm, row.errorCents)))} <i>{unit}</i>
-          </b>
-        </p>
-      )}
+      {exact ? null : <Movement lengthMm={row.lengthMm} errorCents={row.errorCents} />}
       <p className="soft">{names.length === 0 ? words.noLoop : words.through(names)}</p>
     </div>
   )
@@ -116,7 +107,31 @@ function NoteAccount({ derived, selection }: NoteAccountProps): ReactNode {
         <span>{words.together}</span>
         <b>{signedCents(account.totalCents)}</b>
       </p>
+      {row === undefined || Math.abs(account.totalCents) < 0.05 ? null : (
+        <Movement lengthMm={row.lengthMm} errorCents={account.totalCents} />
+      )}
     </div>
+  )
+}
+
+/** How far one slide of a route is moved to be rid of an error. */
+function Movement({
+  lengthMm,
+  errorCents,
+}: {
+  readonly lengthMm: number
+  readonly errorCents: number
+}): ReactNode {
+  const unit = useSettings((settings) => settings.unit)
+  return (
+    <p>
+      <span>
+        {errorCents > 0 ? words.slideOutBy : words.slideInBy} <Mark id="slide" />
+      </span>
+      <b>
+        {lengthFigure(Math.abs(slideMovementMm(lengthMm, errorCents)), unit)} <i>{unit}</i>
+      </b>
+    </p>
   )
 }
 

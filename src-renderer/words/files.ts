@@ -4,5 +4,6 @@ export const filesWords = {
   notDone: (step: string) => `“${step}” could not be done`,
   notRead: 'The file could not be read',
   notOpened: (name: string) => `${name} was not opened`,
+  notFerrule: (message: string) => `It is not a workbook of this program. ${message}`,
   notSaved: 'The workbook was not saved',
 } as const

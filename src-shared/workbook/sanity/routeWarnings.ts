@@ -4,9 +4,14 @@ import { routing } from '../../valves/route.ts'
 import type { Design } from '../workbook.ts'
 import type { Warning } from './warning.ts'
 
-/** Combinations that fall on another note, loops that no fingering reaches, a main slide that cannot get there. */
+/** Combinations that fall on another note, valves and loops that no fingering uses, a main slide that cannot get there. */
 export function routeWarnings(design: Design, tables: TuningTables, at: string): readonly Warning[] {
-  return [...fallenCombinations(tables, at), ...idleLoops(design, tables, at), ...mainSlideBeyond(tables, at)]
+  return [
+    ...fallenCombinations(tables, at),
+    ...idleValves(design, tables, at),
+    ...idleLoops(design, tables, at),
+    ...mainSlideBeyond(tables, at),
+  ]
 }
 
 function fallenCombinations(tables: TuningTables, at: string): readonly Warning[] {
@@ -24,6 +29,19 @@ function fallenCombinations(tables: TuningTables, at: string): readonly Warning[
   return [
     { path: `${at}.loops`, found, expected, message: `Nearer to another note than to their own: ${found}.` },
   ]
+}
+
+/**
+ * Valves that a list of fingerings of the design's own leaves out, as one that was added after it was written. Where
+ * pressing one would bring a loop in, that loop is said to be idle already.
+ */
+function idleValves({ valves, loops }: Design, { fingerings }: TuningTables, at: string): readonly Warning[] {
+  const named = new Set([...fingerings, ...loops].flatMap(({ pressed }) => pressed))
+  const idle = valves.filter(({ id }) => !named.has(id)).map(({ id }) => id)
+  if (idle.length === 0 || fingerings.length === 0) return []
+  const found = `no fingering with valve ${idle.join(', ')}`
+  const message = `No fingering of this design presses valve ${idle.join(', ')}: its list of fingerings is without ${idle.length === 1 ? 'it' : 'them'}.`
+  return [{ path: `${at}.fingerings`, found, expected: 'every valve in some fingering', message }]
 }
 
 function idleLoops(design: Design, tables: TuningTables, at: string): readonly Warning[] {

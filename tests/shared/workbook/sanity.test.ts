@@ -301,6 +301,16 @@ describe('warnings', () => {
     ])
   })
 
+  it('name valves that a design’s own list of fingerings is without', () => {
+    const slip = (file: ReturnType<typeof loosened>) => {
+      file.designs[0].valves.push({ id: '7', semitones: 1 }, { id: '8', semitones: 1 })
+    }
+    expect(warningsAfter(slip, 'cut-off')).toMatchObject([
+      { path: 'designs[0].fingerings', found: 'no fingering with valve 7, 8' },
+    ])
+    expect(warningsAfter(slip, 'plain-3')).toEqual([])
+  })
+
   it('say that a slide stands farther out than it can travel', () => {
     const slip = (file: ReturnType<typeof loosened>) => {
       file.designs[0].loops[0].slide = { outMm: 30, travelMm: 5 }
