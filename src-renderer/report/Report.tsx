@@ -19,6 +19,7 @@ import type { BoreFindings } from './boreFindings.ts'
 import { DesignPart, ReportHead } from './DesignPart.tsx'
 import { FingeringSheet } from './FingeringSheet.tsx'
 import { PaperTable } from './PaperTable.tsx'
+import { PicturesPart } from './PicturesPart.tsx'
 import { paperCharts } from './paperCharts.ts'
 import type { ReportPart } from './reportStore.ts'
 
@@ -62,6 +63,13 @@ export function Report({ workbook, all, parts, bores, hidden }: ReportProps): Re
       </Part>
       {parts.has('designs') && comparison !== null ? <Part>{comparison}</Part> : null}
       {parts.has('curves') && all.length > 0 ? <CurvesPart all={all} hidden={hidden} /> : null}
+      {parts.has('pictures')
+        ? all.map((derived) => (
+            <Part key={derived.design.id}>
+              <PicturesPart derived={derived} widthPx={chartPx} />
+            </Part>
+          ))
+        : null}
       {parts.has('combinations') && all.length > 0 ? (
         <Part>
           {all.map((derived) => (

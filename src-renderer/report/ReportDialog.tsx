@@ -106,7 +106,7 @@ export function ReportDialog(): ReactNode {
   )
 }
 
-const ofDesigns = ['designs', 'comparison', 'curves', 'combinations', 'chart', 'bore'] as const
+const ofDesigns = reportParts.filter((part) => part !== 'bench')
 
 /** Parts of which the workbook has nothing, and why. */
 function emptyParts(workbook: Workbook): ReadonlyMap<ReportPart, string> {

@@ -5,6 +5,7 @@ export const reportParts = [
   'designs',
   'comparison',
   'curves',
+  'pictures',
   'combinations',
   'chart',
   'bore',
@@ -12,9 +13,9 @@ export const reportParts = [
 ] as const
 export type ReportPart = (typeof reportParts)[number]
 
-/** The parts that are ticked, kept while the program runs. */
+/** The parts that are ticked, kept while the program runs. Pictures are for a class, and not for a bench. */
 export const useReport = create<{ readonly parts: ReadonlySet<ReportPart> }>()(() => ({
-  parts: new Set(reportParts),
+  parts: new Set(reportParts.filter((part) => part !== 'pictures')),
 }))
 
 /** Ticks a part, or takes the tick away. */

@@ -9,6 +9,8 @@ export const reportWords = {
   combinations: 'combination tables',
   comparison: 'comparison',
   curves: 'error curves',
+  pictures: 'pictures for a class, a design each',
+  picturesHeading: (design: string) => `Pictures of ${design}`,
   bore: 'bores and their resonances',
   noDesign: 'no design to show',
   noBore: 'no design has a bore',

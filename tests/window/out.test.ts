@@ -386,13 +386,36 @@ describe('The report', () => {
     expect(await page.locator('.kept').textContent()).toContain('Fingering chart of Plain, four valves')
   })
 
+  pdfWordsTest('shows a class the pictures of a design where they are ticked', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    await keepPrints(page)
+    await choose(page, 'File', 'Report…')
+    for (const box of await page.getByRole('dialog').getByRole('checkbox').all())
+      if (await box.isEnabled()) await box.uncheck()
+    await page.getByRole('checkbox', { name: 'pictures for a class' }).check()
+    await printing(page, () => page.getByRole('button', { name: 'Print…' }).click())
+    expect(await beyondSheet(page)).toBeLessThan(1)
+    const pdf = await paperAsPdf(page, 'A4')
+    const words = pdfWords(pdf)
+    for (const expected of [
+      'Pictures of Plain, three valves',
+      'The tube ruler',
+      'tube beyond the body',
+      '1-3',
+    ])
+      expect(words).toContain(expected)
+    // The head, and two pages of pictures.
+    expect(pageCount(pdf)).toBe(3)
+  })
+
   browserTest('offers nothing of designs where there is none', async ({ form }) => {
     const { page } = await form.open()
     await startFrom(page, 'Plain, three valves')
     await choose(page, 'More for Plain, three valves', 'Delete')
     await choose(page, 'File', 'Report…')
     const dialog = page.getByRole('dialog')
-    await expect.poll(() => dialog.getByRole('checkbox', { disabled: true }).count()).toBe(7)
+    await expect.poll(() => dialog.getByRole('checkbox', { disabled: true }).count()).toBe(8)
     expect(await dialog.getByRole('button', { name: 'Print…' }).isDisabled()).toBe(true)
   })
 

@@ -1,34 +1,25 @@
 import { type ReactNode, useMemo } from 'react'
 import { loopsInCompany } from '#shared/tubing/loopInCompany.ts'
-import { type InCompany, inCompany } from '#shared/tuning/inCompany.ts'
-import type { NamedFingering } from '#shared/valves/fingerings.ts'
-import { loopNamed } from '#shared/valves/loop.ts'
-import { routing } from '#shared/valves/route.ts'
+import type { InCompany } from '#shared/tuning/inCompany.ts'
 import { Choice } from '../../fields/Choice.tsx'
 import { Fold } from '../../fields/Fold.tsx'
 import type { DerivedDesign } from '../../state/derived.ts'
 import { partWords, pictureWords, companyWords as words } from '../../words/pictures.ts'
 import { PictureFrame } from '../PictureFrame.tsx'
 import { PictureHead } from '../PictureHead.tsx'
-import { firstPressed, usePictures, usePressed } from '../picturesStore.ts'
+import { usePictures, usePressed } from '../picturesStore.ts'
+import { apartOf, companyFingering, companyFingerings } from './apartOf.ts'
 import { CompanyTable } from './CompanyTable.tsx'
 import { GrowthPicture } from './GrowthPicture.tsx'
 import { GrowthTable } from './GrowthTable.tsx'
 import { StepsPicture } from './StepsPicture.tsx'
-
-/** Fingerings to choose from: beyond this many, only the usual ones. */
-const mostChoices = 64
 
 /** Why a loop that fits alone is too short in company. */
 export function CompanyPage({ derived }: { readonly derived: DerivedDesign }): ReactNode {
   const { design } = derived
   const choices = useMemo(() => companyFingerings(derived), [derived])
   const pressed = usePressed(derived)
-  const first = firstPressed(design.valves, derived.tables)
-  const chosen =
-    choices.find(({ name }) => name === pressed.join('-')) ??
-    choices.find(({ name }) => name === first.join('-')) ??
-    choices[0]
+  const chosen = companyFingering(derived, choices, pressed)
   const apart = useMemo(() => (chosen === undefined ? null : apartOf(derived, chosen)), [derived, chosen])
   return (
     <>
@@ -60,21 +51,6 @@ export function CompanyPage({ derived }: { readonly derived: DerivedDesign }): R
       )}
     </>
   )
-}
-
-/** Fingerings of two valves or more: those in use, or the usual ones where they are too many to choose from. */
-function companyFingerings({ tables }: DerivedDesign): readonly NamedFingering[] {
-  const several = (each: NamedFingering): boolean => each.pressed.length > 1
-  const all = tables.fingerings.filter(several)
-  return all.length > mostChoices ? tables.usual.filter(several) : all
-}
-
-/** A fingering taken apart, its further loops by their names. */
-function apartOf({ design, tables }: DerivedDesign, { pressed, semitones }: NamedFingering): InCompany {
-  const { openMm, inTuneOpenMm } = tables.mainSlide
-  const system = routing(openMm, design.valves, design.loops)
-  const apart = inCompany(inTuneOpenMm, system, design.valves, pressed, semitones)
-  return { ...apart, further: apart.further.map((id) => loopNamed(design.loops, id)) }
 }
 
 /** The loop of the last valve after every semitone; nothing where that valve takes tube out. */

@@ -1,7 +1,7 @@
 import { type ReactNode, useMemo } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
-import { type HarmonicRow, harmonicSeries } from '#shared/tuning/harmonicSeries.ts'
+import type { HarmonicRow } from '#shared/tuning/harmonicSeries.ts'
 import { Fold } from '../../fields/Fold.tsx'
 import type { DerivedDesign } from '../../state/derived.ts'
 import { useSettings } from '../../state/settings.ts'
@@ -11,17 +11,12 @@ import { harmonicWords, partWords, pictureWords } from '../../words/pictures.ts'
 import { PictureFrame } from '../PictureFrame.tsx'
 import { PictureHead } from '../PictureHead.tsx'
 import { HarmonicsPicture } from './HarmonicsPicture.tsx'
-
-/** Harmonics drawn: to the sixteenth at least, so that all the known ones are there, and no more than fit. */
-const [fewest, most] = [16, 24]
+import { harmonicRowsOf } from './harmonicRowsOf.ts'
 
 /** The harmonic series of the open route against the tempered scale. */
 export function HarmonicsPage({ derived }: { readonly derived: DerivedDesign }): ReactNode {
-  const { instrument, tables, design } = derived
-  const rows = useMemo(() => {
-    const highest = Math.min(most, Math.max(fewest, instrument.harmonics[1]))
-    return harmonicSeries(instrument, tables.mainSlide.openMm, highest)
-  }, [instrument, tables])
+  const { design } = derived
+  const rows = useMemo(() => harmonicRowsOf(derived), [derived])
   return (
     <>
       <PictureHead part="harmonics" />

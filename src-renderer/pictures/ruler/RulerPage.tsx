@@ -1,6 +1,6 @@
 import { type ReactNode, useMemo } from 'react'
 import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
-import { type TubeRuler, tubeRuler } from '#shared/tuning/tubeRuler.ts'
+import type { TubeRuler } from '#shared/tuning/tubeRuler.ts'
 import { Segments } from '../../fields/Choice.tsx'
 import { Fold } from '../../fields/Fold.tsx'
 import { lengthFigure } from '../../fields/LengthField.tsx'
@@ -15,9 +15,7 @@ import { PictureFrame } from '../PictureFrame.tsx'
 import { PictureHead } from '../PictureHead.tsx'
 import { usePressed } from '../picturesStore.ts'
 import { RulerPicture } from './RulerPicture.tsx'
-
-/** Rows drawn when every fingering is asked for: what one can still look over. */
-const mostRows = 128
+import { rulerOf } from './rulerOf.ts'
 
 /** For each fingering the tube it has against the tube it needs. */
 export function RulerPage({ derived }: { readonly derived: DerivedDesign }): ReactNode {
@@ -58,16 +56,6 @@ export function RulerPage({ derived }: { readonly derived: DerivedDesign }): Rea
       </Fold>
     </>
   )
-}
-
-function rulerOf({ design, tables }: DerivedDesign, which: 'usual' | 'all'): TubeRuler {
-  const usual = tables.usual.map(({ name }) => name)
-  const byName = new Map(tables.combinations.map((row) => [row.fingering, row]))
-  const rows =
-    which === 'all'
-      ? tables.combinations.slice(0, mostRows)
-      : usual.slice(0, mostRows).flatMap((name) => byName.get(name) ?? [])
-  return tubeRuler(tables.summary.bodyMm, design.loops, rows)
 }
 
 interface RulerTableProps {
