@@ -17,28 +17,35 @@ export interface CurvesModel extends ChartModel {
   readonly heading: string
   /** Categories left out because they are too many to draw. */
   readonly leftOut: number
+  /** By design, the notes within its compass that none of its fingerings comes near. */
+  readonly unreached: readonly { readonly design: string; readonly notes: readonly string[] }[]
 }
 
-interface Cell {
+/** A category of one design, before those of several are lined up. */
+interface Place {
   readonly key: string
   /** Where the category stands along the axis. */
   readonly order: number
   readonly label: string
   /** What is left of the label where there is little room. */
   readonly short?: string
+}
+
+interface Cell extends Place {
   readonly cents: number
   readonly note: string | null
   readonly selection: Selection
 }
 
-/** A design's cells, in its order and by key. */
+/** A design's cells, in its order and by key, and its places, some of which may hold no cell. */
 interface Row {
   readonly cells: readonly Cell[]
+  readonly places: readonly Place[]
   readonly byKey: ReadonlyMap<string, Cell>
 }
 
-function rowOf(cells: readonly Cell[]): Row {
-  return { cells, byKey: new Map(cells.map((cell) => [cell.key, cell])) }
+function rowOf(cells: readonly Cell[], places: readonly Place[] = cells): Row {
+  return { cells, places, byKey: new Map(cells.map((cell) => [cell.key, cell])) }
 }
 
 // Of several designs the hand changes one: the rows of the others are there already.
@@ -90,7 +97,7 @@ export function curvesByNote(
   spelling: Spelling,
   bandCents: number,
 ): CurvesModel {
-  const rows = designs.map((derived) => rowOf(noteCells(derived, spelling)))
+  const rows = designs.map((derived) => rowOf(noteCells(derived, spelling), notePlaces(derived, spelling)))
   return {
     ...assembled(designs, rows, selectedId, bandCents),
     title: words.titles.note,
@@ -120,16 +127,26 @@ function allCells({ design, tables }: DerivedDesign): readonly Cell[] {
   }))
 }
 
+function notePlace(midi: number, spelling: Spelling): Place {
+  return {
+    key: String(midi),
+    order: midi,
+    label: noteName(midi, spelling),
+    short: shortName(midi, spelling),
+  }
+}
+
+function notePlaces({ tables }: DerivedDesign, spelling: Spelling): readonly Place[] {
+  return tables.notes.map(({ midi }) => notePlace(midi, spelling))
+}
+
 function noteCells({ design, tables }: DerivedDesign, spelling: Spelling): readonly Cell[] {
   return tables.notes.flatMap((note) => {
     const played = playedCandidate(note)
     if (played === null) return []
     return [
       {
-        key: String(note.midi),
-        order: note.midi,
-        label: noteName(note.midi, spelling),
-        short: shortName(note.midi, spelling),
+        ...notePlace(note.midi, spelling),
         cents: played.errorCents,
         note: playedAs(played),
         selection: {
@@ -165,16 +182,21 @@ function assembled(
   selectedId: string | null,
   bandCents: number,
 ): Omit<CurvesModel, 'title' | 'heading'> {
-  const categories = new Map<string, Cell>()
+  const categories = new Map<string, Place>()
   const first = designs.findIndex(({ design }) => design.id === selectedId)
   const inOrder = first < 0 ? rows : [rows[first]!, ...rows.toSpliced(first, 1)]
-  for (const { cells } of inOrder) {
-    for (const cell of cells) if (!categories.has(cell.key)) categories.set(cell.key, cell)
+  for (const { places } of inOrder) {
+    for (const place of places) if (!categories.has(place.key)) categories.set(place.key, place)
   }
   const sorted = [...categories.values()].slice(0, mostCategories).sort((a, b) => a.order - b.order)
   return {
     bandCents,
     leftOut: categories.size - sorted.length,
+    unreached: designs.flatMap(({ design }, i) => {
+      const { places, byKey } = rows[i]!
+      const notes = places.filter(({ key }) => !byKey.has(key)).map(({ label }) => label)
+      return notes.length === 0 ? [] : [{ design: design.name, notes }]
+    }),
     categories: sorted.map(({ key, label, short }) =>
       short === undefined ? { key, label } : { key, label, short },
     ),

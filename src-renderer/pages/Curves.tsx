@@ -40,6 +40,7 @@ export function Curves(): ReactNode {
       {model.leftOut === 0 ? null : (
         <p className="soft">{words.leftOut(model.categories.length, model.leftOut)}</p>
       )}
+      {model.unreached.length === 0 ? null : <p className="soft">{words.unreached(model.unreached)}</p>}
       {visible.length === 0 ? (
         <p className="empty">{words.allHidden}</p>
       ) : (

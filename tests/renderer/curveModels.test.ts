@@ -1,19 +1,22 @@
 import { describe, expect, it } from 'vitest'
 import { systemOf } from '#shared/valves/systems/systems.ts'
 import { designFromSystem, emptyWorkbook } from '#shared/workbook/newWorkbook.ts'
-import { curvesByFingering } from '../../src-renderer/curves/curveModels.ts'
+import { curvesByFingering, curvesByNote } from '../../src-renderer/curves/curveModels.ts'
 import { derive } from '../../src-renderer/state/derived.ts'
 
 const empty = emptyWorkbook('Systems')
 
-/** The curves by fingering, one a step, of designs of some systems. */
-function curvesOf(...systems: readonly string[]) {
+function derivedOf(...systems: readonly string[]) {
   const designs = systems.map((id) =>
     designFromSystem(empty, systemOf(id)!, { fundamentalHz: 43.654, harmonics: [1, 12] }, id),
   )
   const workbook = { ...empty, designs }
-  const derived = designs.map((design, series) => derive(workbook, design, series))
-  return curvesByFingering(derived, systems[0]!, 'usual', 15)
+  return { designs, derived: designs.map((design, series) => derive(workbook, design, series)) }
+}
+
+/** The curves by fingering, one a step, of designs of some systems. */
+function curvesOf(...systems: readonly string[]) {
+  return curvesByFingering(derivedOf(...systems).derived, systems[0]!, 'usual', 15)
 }
 
 describe('curves by fingering, one a step', () => {
@@ -42,5 +45,22 @@ describe('curves by fingering, one a step', () => {
     const errors = new Map(derived.tables.combinations.map((row) => [row.fingering, row.errorCents]))
     expect(series[0]?.values).toEqual(derived.tables.usual.map(({ name }) => errors.get(name)))
     expect(cells[0]?.[0]).toEqual({ kind: 'fingering', designId: 'four', fingering: '0' })
+  })
+})
+
+describe('curves by note', () => {
+  it('keep a place for a note that nothing comes near, and say which', () => {
+    const { designs, derived } = derivedOf('early-2')
+    const { categories, series, unreached } = curvesByNote(derived, designs[0]!.id, 'flats', 15)
+    const at = categories.map(({ label }) => label).indexOf('C2')
+    expect(categories[at]).toMatchObject({ label: 'C2', short: 'C2' })
+    expect(categories[at + 1]).toMatchObject({ label: 'D♭2', short: 'D♭' })
+    expect(series[0]?.values[categories.findIndex(({ label }) => label === 'F2')]).not.toBeNull()
+    for (const name of unreached[0]!.notes) {
+      const place = categories.findIndex(({ label }) => label === name)
+      expect(place).toBeGreaterThanOrEqual(0)
+      expect(series[0]?.values[place]).toBeNull()
+    }
+    expect(unreached[0]!.notes.length).toBe(series[0]!.values.filter((value) => value === null).length)
   })
 })
