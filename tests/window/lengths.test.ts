@@ -67,7 +67,7 @@ describe('the Lengths page', () => {
     await threeClicks(page)
     await proposedLargest(page, '±11.5')
     await page.getByRole('button', { name: 'Leave' }).click()
-    await expect.poll(() => largest(page).textContent()).toBe('largest+53.6 at 1-2-3–')
+    await expect.poll(() => largest(page).textContent()).toBe('largest+53.6 at 1-2-3—')
     await expect.poll(() => page.getByRole('button', { name: 'Take these lengths' }).isDisabled()).toBe(true)
     await page.getByRole('button', { name: 'Show the proposal again' }).click()
     await proposedLargest(page, '±11.5')

@@ -28,7 +28,7 @@ describe('the Lengths page of a design with a bore', () => {
     'finds lengths for the resonances, takes them in one step, stands at them, and goes back',
     async ({ form }) => {
       const { page, complaints } = await lengthsOf(form, /Bass in F/)
-      await expect.poll(() => rms(page).textContent(), { timeout: 10_000 }).not.toContain('–')
+      await expect.poll(() => rms(page).textContent(), { timeout: 10_000 }).not.toContain('—')
       const byLengths = await rms(page).textContent()
       await aim(page).getByRole('button', { name: 'resonances' }).click()
       await page.getByText(/^Errors are those of the bore’s modes 2 to 8/).waitFor()
