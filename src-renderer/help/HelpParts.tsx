@@ -61,7 +61,7 @@ export function Formulas(): ReactNode {
   )
 }
 
-/** The three tasks of a first run, whenever they are wanted again. */
+/** The tasks of a first run, whenever they are wanted again. */
 export function Steps(): ReactNode {
   return (
     <>

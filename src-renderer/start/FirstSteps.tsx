@@ -3,7 +3,7 @@ import { startWords } from '../words/start.ts'
 import { FirstStepList } from './FirstStepList.tsx'
 import { useFirstRun } from './firstStepStore.ts'
 
-/** The start page of a first run: three tasks that lead to a result, until they are put away. */
+/** The start page of a first run: tasks that lead to a result, until they are put away. */
 export function FirstSteps(): ReactNode {
   const putAway = useFirstRun((state) => state.putAway)
   if (putAway) return null

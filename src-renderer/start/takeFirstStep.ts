@@ -18,6 +18,7 @@ const steps: Readonly<Record<FirstStep, Step>> = {
   slide: { exampleId: 'alto-in-e-flat', arrive: sizeSlide },
   compensating: { exampleId: 'bass-in-f', arrive: lookAtCompensating },
   compare: { exampleId: 'bass-in-f', arrive: () => useView.setState({ page: 'compare' }) },
+  why: { exampleId: 'alto-in-e-flat', arrive: () => useView.setState({ page: 'pictures' }) },
 }
 
 /** Leads to a first task: opens its example at the right place and says what to look at. */

@@ -9,7 +9,7 @@ export const helpWords = {
   signs:
     'Cents are positive when a note is sharp. Tube is length along the centre line; out is how far a slide is moved, and each millimetre out adds two of tube. What you typed is bold, what follows from it is light. A small raised figure is a harmonic: 1-3³ is valves 1 and 3 on the third. A dot stands where there is nothing to show.',
   typed: 'A field takes 2*62.5 + pi*19, 2 ft 9 in, 1 3/16 in, 12,5 mm.',
-  stepsLead: 'Three ways in, each with an example from Saltmarsh Lane. What is open is asked about first.',
+  stepsLead: 'Ways in, each with an example from Saltmarsh Lane. What is open is asked about first.',
 } as const
 
 /** What the keys do, by what they are pressed in; `main` is what stands before a letter: `Ctrl+` or `⌘`. */

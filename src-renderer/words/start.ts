@@ -14,7 +14,7 @@ export const startWords = {
   lately: 'Lately',
 } as const
 
-/** The three tasks of a first run, each with what to do when it is open. */
+/** The tasks of a first run, each with what to do when it is open. */
 export const firstSteps = [
   {
     id: 'slide',
@@ -35,7 +35,14 @@ export const firstSteps = [
     title: 'Compare systems',
     lead: 'One body, four systems, side by side in figures.',
     guide:
-      'The least of each row is underlined: errors against tube. Pick a name to work on that design; Curves shows them as lines, and Listen lets them be heard.',
+      'The least is underlined where designs can be compared: errors against tube. Pick a name to work on that design; Curves shows them as lines, and Listen lets them be heard.',
+  },
+  {
+    id: 'why',
+    title: 'See why it is out',
+    lead: 'The two causes, in pictures for a class.',
+    guide:
+      'Harmonics and scale is the first cause; the tube ruler and A loop in company are the second. How the air runs lets you press the valves. The report puts these pictures on paper.',
   },
 ] as const
 

@@ -80,6 +80,15 @@ export const findScenes: readonly Scene[] = [
     set: async (page) => {
       await page.getByRole('button', { name: /^Compare systems/ }).click()
       await page.getByRole('complementary', { name: 'Compare systems' }).waitFor()
+      await page.locator('#page > :not([aria-busy])').waitFor()
+    },
+  },
+  {
+    name: 'first-why',
+    set: async (page) => {
+      await page.getByRole('button', { name: /^See why it is out/ }).click()
+      await page.getByRole('complementary', { name: 'See why it is out' }).waitFor()
+      await page.locator('.picture').first().waitFor()
     },
   },
 ]

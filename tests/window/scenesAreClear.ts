@@ -65,6 +65,7 @@ const seenBefore = new Set([
   'find-none',
   'first-compensating',
   'first-compare',
+  'first-why',
 ])
 
 /** Tests that the scenes of these names are free of what hinders people; in several files, that they run side by side. */
