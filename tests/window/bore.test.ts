@@ -128,7 +128,7 @@ describe('a bore entered by hand', () => {
     // An instrument of a high bore and a low fundamental is told where it is looked at.
     await page
       .locator('#page')
-      .getByText(/^Found a bore length of 1392 mm for 43\.65 Hz/)
+      .getByText(/^Found a bore length of 1392.0 mm for 43\.65 Hz/)
       .waitFor()
     const sixth = async () => (await columns(page)).get('0')?.[5] ?? 0
     await expect.poll(sixth).toBeGreaterThan(100)

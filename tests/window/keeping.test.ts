@@ -125,7 +125,7 @@ describe('in the browser', () => {
     const { page } = await form.open()
     await startFrom(page, 'Plain, three valves')
     await type(page, 'Length of third', '712.5')
-    await page.waitForFunction(() => JSON.stringify(localStorage).includes('712.5'))
+    await expect.poll(() => page.evaluate(() => JSON.stringify(localStorage))).toContain('712.5')
     await page.close()
 
     const next = (await form.open()).page

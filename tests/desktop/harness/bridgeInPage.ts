@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core'
+import { expect } from 'vitest'
 import type { Bridge, FileChange, MenuCommand, OpenAnswer, WindowState } from '#shared/bridge/bridge.ts'
 import type { Question } from '../../../src-main/channels/channels.ts'
 
@@ -33,11 +34,10 @@ export function askingOf(place: 'ferrule' | 'bridgeInForce') {
 /** Asks the desktop's bridge. */
 export const ask = askingOf('ferrule')
 
-/** A page that shows nothing may have no frames to look in. */
-const often = { polling: 50 } as const
+const noneTold = { heardCommands: 0, heardFiles: 0, heardChanges: 0 }
 
-/** How many commands of a page were told already. */
-const told = new WeakMap<Page, number>()
+/** How much of what a page heard was told already. */
+const told = new WeakMap<Page, typeof noneTold>()
 
 /** Begins to keep the commands and files that reach the page. */
 export function listen(page: Page): Promise<void> {
@@ -53,22 +53,29 @@ export function listen(page: Page): Promise<void> {
   })
 }
 
-/** The next command that the page heard; one that is looked for is not taken away, so that no look can lose it. */
-export async function heardCommand(page: Page): Promise<MenuCommand> {
-  const at = told.get(page) ?? 0
-  const heard = await page.waitForFunction((i) => (globalThis as HeardPage).heardCommands[i], at, often)
-  told.set(page, at + 1)
-  return (await heard.jsonValue()) as MenuCommand
+/** The next command that the page heard. */
+export function heardCommand(page: Page): Promise<MenuCommand> {
+  return nextHeard(page, 'heardCommands')
 }
 
-export async function heardFile(page: Page): Promise<OpenAnswer> {
-  const heard = await page.waitForFunction(() => (globalThis as HeardPage).heardFiles.shift(), null, often)
-  return (await heard.jsonValue()) as OpenAnswer
+/** The next file that the page heard of. */
+export function heardFile(page: Page): Promise<OpenAnswer> {
+  return nextHeard(page, 'heardFiles')
 }
 
-export async function heardChange(page: Page): Promise<FileChange> {
-  const heard = await page.waitForFunction(() => (globalThis as HeardPage).heardChanges.shift(), null, often)
-  return (await heard.jsonValue()) as FileChange
+/** The next change of the current file that the page heard of. */
+export function heardChange(page: Page): Promise<FileChange> {
+  return nextHeard(page, 'heardChanges')
+}
+
+/** Looks from outside: a page that shows nothing may have neither frames nor timers to look by. */
+async function nextHeard<Heard>(page: Page, list: keyof typeof noneTold): Promise<Heard> {
+  const done = told.get(page) ?? noneTold
+  const look = (): Promise<unknown> =>
+    page.evaluate(([name, i]) => (globalThis as HeardPage)[name][i], [list, done[list]] as const)
+  await expect.poll(look, { timeout: 30_000 }).toBeDefined()
+  told.set(page, { ...done, [list]: done[list] + 1 })
+  return (await look()) as Heard
 }
 
 export const cleanState: WindowState = {

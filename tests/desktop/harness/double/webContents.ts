@@ -1,4 +1,5 @@
 import { EventEmitter } from 'node:events'
+import { setTimeout } from 'node:timers/promises'
 import type { WebPreferences } from 'electron'
 import type { Page } from 'playwright-core'
 import { inProgram } from './addresses.ts'
@@ -35,13 +36,7 @@ export class WebContents extends EventEmitter {
   }
   send(channel: string, ...payload: unknown[]): void {
     const sent = copied(payload, `sending ${channel}`)
-    const arriving = this.page?.evaluate(
-      ([name, given]) => {
-        const { hear } = globalThis as unknown as { hear: (channel: string, payload: unknown[]) => void }
-        hear(name, given)
-      },
-      [channel, sent] as const,
-    )
+    const arriving = this.page === null ? undefined : deliver(this.page, channel, sent)
     arriving?.catch((error: unknown) => record('sending failed', channel, String(error)))
   }
   async printToPDF({ pageSize, landscape, printBackground }: PdfOptions): Promise<Buffer> {
@@ -58,5 +53,23 @@ export class WebContents extends EventEmitter {
   }
   reload(): void {
     void this.page?.reload()
+  }
+}
+
+/** What is sent while the driver here does not know yet that the page was loaded is sent again. */
+async function deliver(page: Page, channel: string, payload: unknown[], tries = 40): Promise<void> {
+  try {
+    await page.evaluate(
+      ([name, given]) => {
+        const { hear } = globalThis as unknown as { hear: (channel: string, payload: unknown[]) => void }
+        hear(name, given)
+      },
+      [channel, payload] as const,
+    )
+  } catch (error) {
+    const isEarly = /context was destroyed|Cannot find context|hear is not a function/.test(String(error))
+    if (!isEarly || page.isClosed() || tries === 0) throw error
+    await setTimeout(50)
+    await deliver(page, channel, payload, tries - 1)
   }
 }
