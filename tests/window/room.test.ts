@@ -55,3 +55,19 @@ describe.each(rooms)('$name', ({ size }) => {
     expect(complaints).toEqual([])
   })
 })
+
+describe('the strip', () => {
+  browserTest('has room for its widest targets beside undo and redo', async ({ form }) => {
+    const { page } = await form.open()
+    await page.setViewportSize({ width: 1280, height: 800 })
+    await openExample(page, 'Six-valve trombone against a plain one')
+    await page.getByRole('combobox', { name: 'main slide' }).selectOption({ label: 'tuned on open 4' })
+    for (const temperament of ['typed in', 'mean-tone']) {
+      await page.getByRole('combobox', { name: 'temperament' }).selectOption({ label: temperament })
+      await page.keyboard.press('Escape')
+      const box = (await page.getByRole('button', { name: /^Redo/ }).boundingBox())!
+      expect(box.x + box.width, temperament).toBeLessThanOrEqual(1280)
+      expect(await beyond(page), temperament).toBeLessThanOrEqual(0)
+    }
+  })
+})
