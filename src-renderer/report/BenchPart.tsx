@@ -11,14 +11,6 @@ import { SlideSheet } from '../bench/sheet/SlideSheet.tsx'
 import { useSlide } from '../bench/slide/useSlide.ts'
 import { benchWords } from '../words/bench.ts'
 
-/** Number of jobs on the bench of a workbook. */
-export function jobCount(workbook: Workbook): number {
-  return (['slides', 'readings', 'pitchChanges'] as const).reduce(
-    (sum, list) => sum + jobsOf(workbook, list).length,
-    0,
-  )
-}
-
 /** Every job of the bench, its sheet on a page of its own; one that cannot be worked out says why. */
 export function BenchPart({ workbook }: { readonly workbook: Workbook }): ReactNode {
   return (

@@ -1,6 +1,9 @@
 /** What is said where the whole instrument is reckoned from one piece. */
 export const onePieceWords = {
   title: 'From one known length',
+  emptyText:
+    'One loop that is known to be right, the bore or the pitch says what the open length and every other loop should be.',
+  begin: 'Begin from one length',
   measured: 'Measured',
   kinds: { loop: 'a loop', bore: 'the bore', fundamental: 'the pitch' },
   nothing: 'A length and a drop above 0 are needed.',

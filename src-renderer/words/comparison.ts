@@ -12,7 +12,7 @@ export const comparisonWords = {
 /** Its groups of rows. */
 export const comparisonGroups = {
   byFingering: 'By fingering, the usual one for each step',
-  byNote: 'By note, as chosen or usual',
+  byNote: 'By note, as chosen, usual or nearest',
   tube: 'Tube and loops',
 } as const
 

@@ -29,8 +29,7 @@ import { usePitchJob } from './usePitchJob.ts'
 export function PitchPage(): ReactNode {
   const workbook = useWorkbook((state) => state.workbook)
   const change = useJob('pitchChanges')
-  if (workbook === null || change === null)
-    return <NothingYet list="pitchChanges" title={pitchWords.emptyTitle} text={pitchWords.emptyText} />
+  if (workbook === null || change === null) return <NothingYet list="pitchChanges" />
   return <PitchJobPage key={keyOfJob('pitchChanges', change.id)} workbook={workbook} change={change} />
 }
 

@@ -30,8 +30,7 @@ import { useFit } from './useFit.ts'
 export function ReadingsPage(): ReactNode {
   const workbook = useWorkbook((state) => state.workbook)
   const readings = useJob('readings')
-  if (workbook === null || readings === null)
-    return <NothingYet list="readings" title={readingsWords.emptyTitle} text={readingsWords.emptyText} />
+  if (workbook === null || readings === null) return <NothingYet list="readings" />
   return <ReadingsJobPage key={keyOfJob('readings', readings.id)} workbook={workbook} readings={readings} />
 }
 

@@ -23,8 +23,7 @@ import { useSlide } from './useSlide.ts'
 export function SlidePage(): ReactNode {
   const workbook = useWorkbook((state) => state.workbook)
   const slide = useJob('slides')
-  if (workbook === null || slide === null)
-    return <NothingYet list="slides" title={slideWords.emptyTitle} text={slideWords.emptyText} />
+  if (workbook === null || slide === null) return <NothingYet list="slides" />
   return <SlideJobPage key={keyOfJob('slides', slide.id)} workbook={workbook} slide={slide} />
 }
 

@@ -115,3 +115,11 @@ function withJobs<L extends BenchList>(
 ): Workbook {
   return { ...workbook, bench: { ...workbook.bench, [list]: change(jobsOf(workbook, list)) } }
 }
+
+/** Number of jobs on the bench of a workbook. */
+export function jobCount(workbook: Pick<Workbook, 'bench'>): number {
+  return (['slides', 'readings', 'pitchChanges'] as const).reduce(
+    (sum, list) => sum + jobsOf(workbook, list).length,
+    0,
+  )
+}
