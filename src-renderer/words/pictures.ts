@@ -97,6 +97,7 @@ export const rulerWords = {
 }
 
 export const companyWords = {
+  lookAt: (design: string) => `Look at ${design}`,
   choose: 'Fingering',
   title: (fingering: string, design: string) => `Why ${fingering} is out on ${design}, step by step`,
   titleInTune: (fingering: string, design: string) => `How ${fingering} comes out on ${design}, step by step`,

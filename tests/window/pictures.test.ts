@@ -242,3 +242,15 @@ describe('the pictures', () => {
     expect(complaints).toEqual([])
   })
 })
+
+describe('a loop in company', () => {
+  browserTest('leads from a design without it to one that has it', async ({ form }) => {
+    const { page } = await form.open()
+    await openExample(page, 'Six-valve trombone against a plain one')
+    await goTo(page, 'Pictures')
+    await page.getByRole('button', { name: 'A loop in company' }).click()
+    await page.getByText(/never adds one loop to another/).waitFor()
+    await page.getByRole('button', { name: 'Look at Plain, three valves' }).click()
+    await page.locator('[data-picture="company"]').waitFor()
+  })
+})

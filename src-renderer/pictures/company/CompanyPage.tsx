@@ -3,7 +3,8 @@ import { loopsInCompany } from '#shared/tubing/loopInCompany.ts'
 import type { InCompany } from '#shared/tuning/inCompany.ts'
 import { Choice } from '../../fields/Choice.tsx'
 import { Fold } from '../../fields/Fold.tsx'
-import type { DerivedDesign } from '../../state/derived.ts'
+import { type DerivedDesign, useDerived } from '../../state/derived.ts'
+import { selectDesign } from '../../state/viewStore.ts'
 import { partWords, pictureWords, companyWords as words } from '../../words/pictures.ts'
 import { PictureFrame } from '../PictureFrame.tsx'
 import { PictureHead } from '../PictureHead.tsx'
@@ -36,7 +37,7 @@ export function CompanyPage({ derived }: { readonly derived: DerivedDesign }): R
         )}
       </PictureHead>
       {apart === null ? (
-        <p className="empty">{words.none(design.name)}</p>
+        <NeverInCompany name={design.name} />
       ) : (
         <>
           <PictureFrame
@@ -50,6 +51,21 @@ export function CompanyPage({ derived }: { readonly derived: DerivedDesign }): R
         </>
       )}
     </>
+  )
+}
+
+/** Says so of a design whose loops are never in company, and leads to those of the workbook whose loops are. */
+function NeverInCompany({ name }: { readonly name: string }): ReactNode {
+  const others = useDerived().filter((each) => companyFingerings(each).length > 0)
+  return (
+    <div className="neverInCompany">
+      <p className="soft">{words.none(name)}</p>
+      {others.map(({ design }) => (
+        <button key={design.id} type="button" onClick={() => selectDesign(design.id)}>
+          {words.lookAt(design.name)}
+        </button>
+      ))}
+    </div>
   )
 }
 
