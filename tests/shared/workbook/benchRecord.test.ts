@@ -2,14 +2,35 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { speedOfSound } from '#shared/air/speedOfSound.ts'
 import type { BenchReading } from '#shared/workbook/bench.ts'
-import { readingsJobOf, slideJobOf } from '#shared/workbook/benchJobs.ts'
+import {
+  type Placed,
+  pitchChangeOf,
+  readingsJobOf,
+  slideJobOf,
+  type Unplaced,
+} from '#shared/workbook/benchJobs.ts'
 import { benchRecord } from '#shared/workbook/benchRecord.ts'
 import { benchWarnings } from '#shared/workbook/sanity/benchWarnings.ts'
+import type { Workbook } from '#shared/workbook/workbook.ts'
 import { benchWorkbook, oneOfEach } from '../../fixtures/benchWorkbook.ts'
 import { workbookWith } from '../../fixtures/workbooks.ts'
 
 const [slide] = oneOfEach.slides
 const [readings] = oneOfEach.readings
+const [pitchChange] = oneOfEach.pitchChanges
+
+/** The same design with its main slide set by harmonic 4 for A4 = 435 Hz, its open note 8 cents flat on purpose. */
+function tunedWorkbook(): Workbook {
+  const workbook = benchWorkbook()
+  const tuning = { kind: 'open', harmonic: 4 } as const
+  const designs = workbook.designs.map((design) => ({ ...design, tuning, openDetuningCents: -8 }))
+  return { ...workbook, reference: { ...workbook.reference, a4Hz: 435 }, designs }
+}
+
+function jobOf<Job>(placed: Placed<Job> | Unplaced): Job {
+  if (placed.kind !== 'placed') throw new Error(placed.message)
+  return placed.job
+}
 
 describe('the record of a workbook without a bench', () => {
   it('is empty', () => {
@@ -22,6 +43,11 @@ describe('a slide of the workbook', () => {
     const placed = slideJobOf(benchWorkbook(), slide)
     expect(placed.kind === 'placed' && placed.job.targetMm).toBe(265)
     expect(placed.kind === 'placed' && placed.job.routeLengthMm).toBeCloseTo(1400 + 265, 9)
+  })
+
+  // 1400 mm give 123.749 Hz, harmonic 4 494.994 Hz, 23.675 cents above B4: 1400 × 2^(31.675/1200) + 265 = 1690.851
+  it('is played in the route that the main slide is set to', () => {
+    expect(jobOf(slideJobOf(tunedWorkbook(), slide)).routeLengthMm).toBeCloseTo(1690.8505, 4)
   })
 
   // 22 + 31 − 14 + 2·60 + 2·6 + π·38/2 = 230.690; (265 − 230.690)/2 = 17.155
@@ -117,6 +143,22 @@ describe('readings of the workbook', () => {
     for (const { changeMm } of Object.values(record?.loops ?? {})) expect(changeMm).toBeCloseTo(0, 4)
   })
 
+  // 1400 × 2^(8/1200) = 1406.484
+  it('start from the open length with its flat note, the main slide where it stands', () => {
+    expect(jobOf(readingsJobOf(tunedWorkbook(), readings)).openLengthMm).toBeCloseTo(1406.4843, 4)
+  })
+
+  // Cramer at 30 °C, 50 %, 101325 Pa and 0.0004 of CO2
+  it('are taken in the air that is played, with the design’s offsets', () => {
+    const workbook = benchWorkbook()
+    const [design] = workbook.designs
+    const instrument = { ...design!.instrument, harmonicOffsetsCents: { 4: 6 } }
+    const warm = { ...workbook, air: { ...workbook.air, playingTemperatureC: 30 } }
+    const job = jobOf(readingsJobOf({ ...warm, designs: [{ ...design!, instrument }] }, readings))
+    expect(job.speedOfSoundMPerS).toBeCloseTo(350.3102, 4)
+    expect(job.harmonicOffsetsCents).toEqual({ 4: 6 })
+  })
+
   it('may name valves in any order', () => {
     const rows: readonly BenchReading[] = [
       { pressed: [], harmonic: 4, cents: 0 },
@@ -167,8 +209,12 @@ describe('a change of pitch of the workbook', () => {
     expect(record?.loops.L3).toBeCloseTo((452.5 / 440 - 1) * 265, 9)
   })
 
+  it('starts from the open length as designed, whatever the main slide does', () => {
+    expect(jobOf(pitchChangeOf(tunedWorkbook(), pitchChange)).openLengthMm).toBeCloseTo(1400, 9)
+  })
+
   it('of a design that is gone has no figures, and a warning', () => {
-    const workbook = benchWorkbook({ pitchChanges: [{ ...oneOfEach.pitchChanges[0], design: 'gone' }] })
+    const workbook = benchWorkbook({ pitchChanges: [{ ...pitchChange, design: 'gone' }] })
     expect(benchRecord(workbook).pitchChanges[0]).toEqual({
       id: 'down to 440',
       bodyMm: null,
