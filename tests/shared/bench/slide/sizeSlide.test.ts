@@ -1,17 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { tubeToOrderMm } from '#shared/bench/slide/cuts.ts'
-import { type SizedSlide, sizeSlide } from '#shared/bench/slide/sizeSlide.ts'
-import type { SlideJob } from '#shared/bench/slide/slide.ts'
+import { sizeSlide } from '#shared/bench/slide/sizeSlide.ts'
 import { slideRecord } from '#shared/bench/slide/slideRecord.ts'
 import { slideTube } from '#shared/bench/slide/slideTube.ts'
-import { thirdSlide } from './thirdSlide.ts'
-
-function sized(change: Partial<SlideJob> = {}): SizedSlide {
-  const answer = sizeSlide({ ...thirdSlide, ...change })
-  if (answer.kind !== 'sized') throw new Error(answer.findings[0]?.message)
-  return answer
-}
+import { sized, thirdSlide } from './thirdSlide.ts'
 
 describe('A value that is no length', () => {
   it.each([

@@ -1,15 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Drawing, Shape } from '#shared/bench/drawing/drawing.ts'
-import { sizeSlide } from '#shared/bench/slide/sizeSlide.ts'
 import type { SlideJob } from '#shared/bench/slide/slide.ts'
 import { slideDrawing } from '#shared/bench/slide/slideDrawing.ts'
-import { thirdSlide } from './thirdSlide.ts'
+import { sized } from './thirdSlide.ts'
 
 function draw(change: Partial<SlideJob> = {}): Drawing {
-  const sized = sizeSlide({ ...thirdSlide, ...change })
-  if (sized.kind !== 'sized') throw new Error(sized.findings[0]?.message)
-  return slideDrawing(sized, 'Third slide')
+  return slideDrawing(sized(change), 'Third slide')
 }
 
 const words = (drawing: Drawing) =>

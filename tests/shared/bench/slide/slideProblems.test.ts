@@ -1,13 +1,18 @@
 import { describe, expect, it } from 'vitest'
-import { sizeSlide } from '#shared/bench/slide/sizeSlide.ts'
 import type { SlideJob } from '#shared/bench/slide/slide.ts'
-import { thirdSlide } from './thirdSlide.ts'
+import type { SlideProblem } from '#shared/bench/slide/slideProblems.ts'
+import { sized } from './thirdSlide.ts'
 
-function problems(change: Partial<SlideJob>) {
-  const answer = sizeSlide({ ...thirdSlide, ...change })
-  return answer.kind === 'sized' ? answer.problems : []
-}
+const problems = (change: Partial<SlideJob>) => sized(change).problems
 const kinds = (change: Partial<SlideJob>) => problems(change).map(({ kind }) => kind)
+
+/** A slide's problem of a kind; throws when it has none. */
+function problem<Kind extends SlideProblem['kind']>(kind: Kind, change: Partial<SlideJob>) {
+  const isIt = (each: SlideProblem): each is Extract<SlideProblem, { kind: Kind }> => each.kind === kind
+  const found = problems(change).find(isIt)
+  if (found === undefined) throw new Error(`Not ${kind}, but ${kinds(change)}`)
+  return found
+}
 
 describe('A slide that can be built', () => {
   it('has no problems', () => expect(problems({})).toEqual([]))
@@ -19,19 +24,18 @@ describe('A slide that can be built', () => {
 describe('A slide that cannot be built', () => {
   // 230.690 − 220 = 10.690 over, two legs: 5.345 each; legs stay above 1 + 30 + 20 = 51
   it('with too short a loop says how much shorter each outer leg must be', () => {
-    const [problem, ...others] = problems({ targetMm: 220 })
-    expect(problem).toMatchObject({ kind: 'negativeStraightEnd' })
-    expect(problem?.kind === 'negativeStraightEnd' && problem.shortenOuterLegsByMm).toBeCloseTo(5.3451, 3)
-    expect(problem?.message).toBe(
-      'The parts are longer than the loop. Each outer leg must be 5.3 mm shorter.',
-    )
-    expect(others).toEqual([])
+    expect(problems({ targetMm: 220 })).toEqual([
+      {
+        kind: 'negativeStraightEnd',
+        shortenOuterLegsByMm: expect.closeTo(5.3451, 3),
+        message: 'The parts are longer than the loop. Each outer leg must be 5.3 mm shorter.',
+      },
+    ])
   })
 
   it('can be built once its legs are that much shorter', () => {
-    const [problem] = problems({ targetMm: 220 })
-    const shorterMm = problem?.kind === 'negativeStraightEnd' ? problem.shortenOuterLegsByMm : 0
-    expect(problems({ targetMm: 220, outerLegMm: 60 - shorterMm })).toEqual([])
+    const { shortenOuterLegsByMm } = problem('negativeStraightEnd', { targetMm: 220 })
+    expect(problems({ targetMm: 220, outerLegMm: 60 - shortenOuterLegsByMm })).toEqual([])
   })
 
   // 60 mm apart: 171 + 94.248 = 265.248, and legs may lose 9 each; at 235 mm: 15.124 an end, 6.124 over, × 4/π = 7.797
@@ -39,31 +43,26 @@ describe('A slide that cannot be built', () => {
     'is advised so that it can be built, bends counted acoustically or not: %s',
     (bendCorrection) => {
       const tooShort = { bendCorrection, legSpacingMm: 60, outerLegMm: 51 }
-      const [, apart] = problems({ ...tooShort, targetMm: 225 })
-      const nearerByMm = apart?.kind === 'legsTooFarApart' ? apart.nearerByMm : Number.NaN
-      const built = sizeSlide({ ...thirdSlide, ...tooShort, targetMm: 225, legSpacingMm: 60 - nearerByMm })
-      expect(built.kind === 'sized' && built.straightEndMm).toBeCloseTo(0, 6)
-      const [, lacks] = problems({ ...tooShort, targetMm: 100 })
-      const lengthenByMm = lacks?.kind === 'loopTooShort' ? lacks.lengthenByMm : Number.NaN
+      const { nearerByMm } = problem('legsTooFarApart', { ...tooShort, targetMm: 225 })
+      const nearer = { ...tooShort, targetMm: 225, legSpacingMm: 60 - nearerByMm }
+      expect(sized(nearer).straightEndMm).toBeCloseTo(0, 6)
+      const { lengthenByMm } = problem('loopTooShort', { ...tooShort, targetMm: 100 })
       const narrowest = { ...tooShort, legSpacingMm: 19.2, targetMm: 100 + lengthenByMm }
-      const long = sizeSlide({ ...thirdSlide, ...narrowest })
-      expect(long.kind === 'sized' && long.straightEndMm).toBeCloseTo(0, 6)
+      expect(sized(narrowest).straightEndMm).toBeCloseTo(0, 6)
     },
   )
 
   it('with legs that cannot be shortened enough says how much nearer they must be', () => {
-    const found = problems({ targetMm: 235, legSpacingMm: 60 })
-    expect(found.map(({ kind }) => kind)).toEqual(['negativeStraightEnd', 'legsTooFarApart'])
-    const apart = found[1]
-    const nearerByMm = apart?.kind === 'legsTooFarApart' ? apart.nearerByMm : 0
+    const wide = { targetMm: 235, legSpacingMm: 60 }
+    expect(kinds(wide)).toEqual(['negativeStraightEnd', 'legsTooFarApart'])
+    const { nearerByMm } = problem('legsTooFarApart', wide)
     expect(nearerByMm).toBeCloseTo(7.797, 2)
     expect(problems({ targetMm: 235, legSpacingMm: 60 - nearerByMm, outerLegMm: 51 })).toEqual([])
   })
 
   // shortest: 39 + 2·51 + 12 + π·19.2/2 = 183.159
   it('with the shortest legs and narrowest bow still too long says what the loop lacks', () => {
-    const last = problems({ targetMm: 150 }).at(-1)
-    expect(last?.kind === 'loopTooShort' && last.lengthenByMm).toBeCloseTo(33.159, 2)
+    expect(problem('loopTooShort', { targetMm: 150 }).lengthenByMm).toBeCloseTo(33.159, 2)
   })
 
   it('with too little engaged at full travel says how much less to travel: 59 − 45 = 14, 6 short of 20', () => {
@@ -78,8 +77,7 @@ describe('A slide that cannot be built', () => {
 
   // outer tubes are 17.2 + 4·0.5 = 19.2 mm wide
   it('with outer tubes that run into each other says how much farther apart they go', () => {
-    const [problem] = problems({ legSpacingMm: 18 })
-    expect(problem?.kind === 'legsTooNear' && problem.fartherByMm).toBeCloseTo(1.2, 9)
+    expect(problem('legsTooNear', { legSpacingMm: 18 }).fartherByMm).toBeCloseTo(1.2, 9)
   })
 
   it('with quarters wider than its legs says how much farther apart they go', () => {
