@@ -1,4 +1,6 @@
+import { fitReadings } from '#shared/bench/readings/fitReadings.ts'
 import type { ReadingsJob, ReadLoop } from '#shared/bench/readings/reading.ts'
+import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
 import { meantHz } from '#shared/bench/readings/target.ts'
 
 /** A three-valve bass in F: 345 m/s, open length 345000 / (2 × 43.6535) = 3951.6 mm. */
@@ -43,6 +45,13 @@ export function readingsJob(
     return { pressed, harmonic, targetHz, cents }
   })
   return { valves, loops: startLoops, readings, openLengthMm: openMm, speedOfSoundMPerS: 345 }
+}
+
+/** What readings are fitted to; throws when they are refused. */
+export function fitted(job: ReadingsJob): ReadingsFit {
+  const answer = fitReadings(job)
+  if (answer.kind !== 'fitted') throw new Error(answer.findings[0]?.message)
+  return answer
 }
 
 /** Normal noise of standard deviation 1 from a seed: mulberry32 and the polar method of Box and Muller. */

@@ -1,15 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { fitReadings } from '#shared/bench/readings/fitReadings.ts'
 import type { ReadingsJob } from '#shared/bench/readings/reading.ts'
-import type { ReadingsFit } from '#shared/bench/readings/readingsFit.ts'
 import { readingsRecord } from '#shared/bench/readings/readingsRecord.ts'
-import { normalNoise, openMm, readingsJob, startLoops, type TrueBass } from './bass.ts'
-
-function fitted(job: ReadingsJob): ReadingsFit {
-  const answer = fitReadings(job)
-  if (answer.kind !== 'fitted') throw new Error(answer.findings[0]?.message)
-  return answer
-}
+import { fitted, normalNoise, openMm, readingsJob, startLoops, type TrueBass } from './bass.ts'
 
 const bass: TrueBass = { openMm: 3975, loopsMm: [480, 240, 730], offsetsCents: { 3: 4, 5: -6 } }
 const everyFingering = ['', '2', '1', '12', '23', '13', '123']

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { fitReadings } from '#shared/bench/readings/fitReadings.ts'
 import type { ReadingsJob } from '#shared/bench/readings/reading.ts'
-import { normalNoise, openMm, readingsJob, startLoops } from './bass.ts'
+import { fitted, normalNoise, openMm, readingsJob, startLoops } from './bass.ts'
 
 const exact = { openMm, loopsMm: startLoops.map(({ lengthMm }) => lengthMm) as [number, number, number] }
 const ten = [
@@ -17,10 +16,7 @@ const ten = [
   ['13', 4],
 ] as const
 
-function remarks(job: ReadingsJob) {
-  const answer = fitReadings(job)
-  return answer.kind === 'fitted' ? answer.remarks : []
-}
+const remarks = (job: ReadingsJob) => fitted(job).remarks
 const kinds = (job: ReadingsJob) => remarks(job).map(({ kind }) => kind)
 
 /** The same cents for every reading. */
@@ -137,9 +133,9 @@ describe('One reading that is far off', () => {
     const readings = job.readings.map((reading, row) =>
       row === 3 ? { ...reading, leaveOut: true } : reading,
     )
-    const answer = fitReadings({ ...job, readings })
-    expect(answer.kind === 'fitted' && answer.remarks.map(({ kind }) => kind)).not.toContain('farOff')
-    expect(answer.kind === 'fitted' && answer.residualsCents[3]).toBeCloseTo(40, 6)
+    const answer = fitted({ ...job, readings })
+    expect(answer.remarks.map(({ kind }) => kind)).not.toContain('farOff')
+    expect(answer.residualsCents[3]).toBeCloseTo(40, 6)
   })
 
   it('is not named when either of two could be wrong', () => {
