@@ -50,6 +50,12 @@ describe('A change of pitch', () => {
     expect(ifOnlyBodyErrorsCents['0']).toBe(0)
   })
 
+  // A whole tone of tube for a drop of three semitones is a semitone short.
+  it('goes by the drop that a fingering is given', () => {
+    const { beforeErrorsCents } = changePitch({ ...down, fingerings: [{ pressed: ['1'], semitones: 3 }] })
+    expect(beforeErrorsCents['1']).toBeCloseTo(100, 9)
+  })
+
   // 13 ft is 3962.4 mm; 3962.4 × (435/440 − 1) = −45.03 mm = −1.77 in of tube, −0.886 in on each leg
   it('of a 13 ft bass from 435 to 440 takes off 1.77 in of tube, 0.89 in a leg', () => {
     const { body } = changePitch({ ...down, fromHz: 435, toHz: 440, openLengthMm: 3962.4 })
