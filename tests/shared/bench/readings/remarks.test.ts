@@ -138,6 +138,21 @@ describe('One reading that is far off', () => {
     expect(answer.residualsCents[3]).toBeCloseTo(40, 6)
   })
 
+  it('is named beside one that alone settles something', () => {
+    const job = readingsJob(exact, [...ten, ['1', 9]], (row) => (row === 3 ? 40 : 0))
+    expect(remarks(job).find(({ kind }) => kind === 'farOff')?.rows).toEqual([3])
+  })
+
+  // Four others of ±10 scatter by sqrt(400/3) = 11.547: 48·sqrt(4/5)/11.547 = 3.72 errors away, 56 makes 4.34
+  it.each([
+    [48, []],
+    [56, [[4]]],
+  ])('is judged by the scatter of the others: beside four of ±10 cents, %d', (cents, rows) => {
+    const open = Array.from({ length: 5 }, () => ['', 4] as const)
+    const found = remarks(readingsJob(exact, open, (row) => [10, -10, 10, -10, cents][row]!))
+    expect(found.filter(({ kind }) => kind === 'farOff').map((each) => each.rows)).toEqual(rows)
+  })
+
   it('is not named when either of two could be wrong', () => {
     const job = readingsJob(
       exact,
@@ -167,6 +182,20 @@ describe('A change', () => {
   it('that may be nothing is said to be so', () => {
     const found = remarks(readingsJob(exact, ten)).filter(({ kind }) => kind === 'withinDoubt')
     expect(found).toHaveLength(3)
+  })
+
+  // L3 is known to 10.64 mm, sqrt(6.848² + 8.144²) of 3 cents on 3951.6 and 4699.3 mm: twice that is 21.28
+  it.each([
+    [21, 'Loop L3 asks for 21.0 ± 10.6 mm of tube, which may be nothing. Take more readings before you cut.'],
+    [22, undefined],
+  ])('may be nothing within two standard errors, and not beyond: %d mm', (moreMm, message) => {
+    const job = readingsJob(exact, [
+      ['', 4],
+      ['3', 4],
+    ])
+    const loops = job.loops.map((loop) => ({ ...loop, targetMm: loop.lengthMm + moreMm }))
+    const found = remarks({ ...job, loops }).find(({ kind }) => kind === 'withinDoubt')
+    expect(found?.message).toBe(message)
   })
 
   it('to a loop that comes out shorter than nothing asks for the slip', () => {
