@@ -56,6 +56,8 @@ describe('One loop and two readings at the same harmonic', () => {
   it('say how sure that is', () => {
     expect(answer.openLengthMm?.standardError).toBeCloseTo(6.848, 2)
     expect(answer.loops.L3?.standardError).toBeCloseTo(10.596, 1)
+    // the change is 2^(3/12)·open − route: sqrt((1.18921 × 6.848)² + 8.087²) = 11.476
+    expect(answer.loops.L3?.changeStandardErrorMm).toBeCloseTo(11.4765, 3)
     expect(answer.degreesOfFreedom).toBe(0)
     expect(answer.remarks.map(({ kind }) => kind)).toContain('unchecked')
   })
@@ -69,13 +71,14 @@ describe('One loop and two readings at the same harmonic', () => {
 describe('Readings without noise', () => {
   const answer = fitted(readingsJob(bass, twoWays))
 
-  it('give back what they were made from, from a start that is far off', () => {
+  // From 12 m the first step would be 12000·ln(12000/3975), more than there is.
+  it('give back what they were made from, from a start that is far off, short or long', () => {
     const far = {
       ...readingsJob(bass, twoWays),
       openLengthMm: 3000,
       loops: startLoops.map((loop) => ({ ...loop, lengthMm: 10 })),
     }
-    for (const found of [answer, fitted(far)]) {
+    for (const found of [answer, fitted(far), fitted({ ...far, openLengthMm: 12_000 })]) {
       expect(found.converged).toBe(true)
       // The reference is harmonic 3, the lowest of equals, so its 4 cents count as length.
       expect(found.openLengthMm?.value).toBeCloseTo(3975 * 2 ** (-4 / 1200), 5)
@@ -125,10 +128,28 @@ describe('Readings with noise', () => {
     expect(share(2)).toBeLessThan(0.985)
   })
 
+  const thrice = (readingErrorCents: number) => ({
+    ...readingsJob(
+      bass,
+      ['', '', ''].map((open) => [open, 4] as const),
+      (row) => [9, -9, 0][row]!,
+    ),
+    readingErrorCents,
+  })
+
+  // sqrt((9² + 9²)/(3 − 1)) = 9 cents, by √3 and × 3975 × ln2/1200: 11.931 mm; of 20 cents 26.513
   it('widen the standard errors when they scatter more than was stated', () => {
-    const noise = normalNoise(7)
-    const found = fitted({ ...readingsJob(bass, twoWays, () => 9 * noise()), readingErrorCents: 2 })
-    expect(found.readingErrorCents).toBeGreaterThan(5)
+    const found = fitted(thrice(2))
+    expect(found.readingErrorCents).toBeCloseTo(9, 9)
+    expect(found.openLengthMm?.standardError).toBeCloseTo(11.931, 3)
+    expect(fitted(thrice(20)).readingErrorCents).toBe(20)
+    expect(fitted(thrice(20)).openLengthMm?.standardError).toBeCloseTo(26.5125, 3)
+  })
+
+  it('widen nothing by one that is left out', () => {
+    const job = thrice(2)
+    const readings = [...job.readings, { ...job.readings[0]!, cents: 50, leaveOut: true }]
+    expect(fitted({ ...job, readings }).readingErrorCents).toBeCloseTo(9, 9)
   })
 })
 
@@ -168,6 +189,19 @@ describe('What readings cannot tell apart', () => {
     expect(found.openLengthMm).toBeNull()
     expect(found.notToldApart).toEqual([['the open length', 'loop L1']])
     expect(readingsRecord(found)).toMatchObject({ openLengthMm: null, loops: {} })
+  })
+
+  it('is never the open length when the open instrument was read, though on a harmonic of its own', () => {
+    const found = fitted(
+      readingsJob(bass, [
+        ['', 4],
+        ['1', 3],
+        ['2', 3],
+        ['3', 3],
+      ]),
+    )
+    expect(found.referenceHarmonic).toBe(4)
+    expect(found.openLengthMm?.value).toBeCloseTo(3975, 5)
   })
 
   it('is nothing when the combinations give the open length away', () => {
