@@ -60,6 +60,25 @@ describe('A slide that cannot be built', () => {
     expect(problems({ targetMm: 235, legSpacingMm: 60 - nearerByMm, outerLegMm: 51 })).toEqual([])
   })
 
+  // 39 + 2·(40 + 6) + π·60/2 = 225.248, 55.248 over: × 2/π = 35.172
+  it('with legs shorter than the travel needs does not count on longer ones', () => {
+    const short = { targetMm: 170, legSpacingMm: 60, outerLegMm: 40 }
+    expect(problem('legsTooFarApart', short).nearerByMm).toBeCloseTo(35.172, 3)
+  })
+
+  // 39 + 4·(51 + 6) + 2·π·60/2 + π·30/2 = 502.620, 102.620 over: two bows save π for each millimetre, 32.665
+  it('that doubles back has all of its moving bows made narrower', () => {
+    const furtherPairs = [{ returnSpacingMm: 30, legSpacingMm: 60 }]
+    const twice = { targetMm: 400, legSpacingMm: 60, furtherPairs }
+    expect(problem('legsTooFarApart', twice).nearerByMm).toBeCloseTo(32.665, 3)
+  })
+
+  // quarters meet at 50 mm: 39 + 2·(51 + 6) + π·25 = 231.540
+  it('with quarters that meet lacks what they need', () => {
+    const quarters = { targetMm: 200, legSpacingMm: 60, quarterRadiiMm: [25, 25] } as const
+    expect(problem('loopTooShort', quarters).lengthenByMm).toBeCloseTo(31.54, 3)
+  })
+
   // shortest: 39 + 2·51 + 12 + π·19.2/2 = 183.159
   it('with the shortest legs and narrowest bow still too long says what the loop lacks', () => {
     expect(problem('loopTooShort', { targetMm: 150 }).lengthenByMm).toBeCloseTo(33.159, 2)
@@ -78,6 +97,9 @@ describe('A slide that cannot be built', () => {
   // outer tubes are 17.2 + 4·0.5 = 19.2 mm wide
   it('with outer tubes that run into each other says how much farther apart they go', () => {
     expect(problem('legsTooNear', { legSpacingMm: 18 }).fartherByMm).toBeCloseTo(1.2, 9)
+    const furtherPairs = [{ returnSpacingMm: 15, legSpacingMm: 38 }]
+    const twice = { targetMm: 900, outerLegMm: 100, furtherPairs }
+    expect(problem('legsTooNear', twice).fartherByMm).toBeCloseTo(4.2, 9)
   })
 
   it('with quarters wider than its legs says how much farther apart they go', () => {
@@ -87,6 +109,7 @@ describe('A slide that cannot be built', () => {
   it('for a bow at hand says how far its legs miss it, either way', () => {
     expect(problems({ bowAtHandRadiusMm: 17.5 })).toMatchObject([{ kind: 'legsTooFarApart', nearerByMm: 3 }])
     expect(problems({ bowAtHandRadiusMm: 20 })).toMatchObject([{ kind: 'legsTooNear', fartherByMm: 2 }])
+    expect(problem('legsTooFarApart', { bowAtHandRadiusMm: 18.8 }).nearerByMm).toBeCloseTo(0.4, 9)
     expect(kinds({ bowAtHandRadiusMm: 19.1 })).toEqual([])
   })
 })
