@@ -13,14 +13,20 @@ describe('A value that is no length', () => {
     ['travelMm', Number.NaN],
     ['outerLegMm', Number.POSITIVE_INFINITY],
     ['routeLengthMm', 265],
+    ['leastEngagedMm', -1],
+    ['trimMm', -2],
   ])('is refused by its field: %s = %d', (field, value) => {
     const answer = sizeSlide({ ...thirdSlide, [field]: value })
     expect(answer.kind === 'refused' && answer.findings.map((finding) => finding.field)).toEqual([field])
   })
 
-  it('is refused inside a further pair as well', () => {
-    const answer = sizeSlide({ ...thirdSlide, furtherPairs: [{ returnSpacingMm: -1, legSpacingMm: 38 }] })
-    expect(answer.kind === 'refused' && answer.findings[0]?.field).toBe('furtherPairs[0].returnSpacingMm')
+  it.each([
+    ['returnSpacingMm', { returnSpacingMm: -1 }],
+    ['quarterRadiiMm[0]', { quarterRadiiMm: [-1, 15] as const }],
+  ])('is refused inside a further pair as well: %s', (field, change) => {
+    const pair = { returnSpacingMm: 30, legSpacingMm: 38, ...change }
+    const answer = sizeSlide({ ...thirdSlide, furtherPairs: [pair] })
+    expect(answer.kind === 'refused' && answer.findings[0]?.field).toBe(`furtherPairs[0].${field}`)
   })
 })
 
@@ -47,6 +53,10 @@ describe('A slide', () => {
     expect(cuts[0]?.cutMm).toBeCloseTo(96, 9)
     expect(cuts[1]).toEqual({ part: 'inner leg', count: 2, finishedMm: 59, cutMm: 61 })
     expect(tubeToOrderMm(cuts)).toBeCloseTo(96 + 2 * 61, 9)
+  })
+
+  it('that leaves its inner legs no length has no leg to cut', () => {
+    expect(sized({ outerLegMm: 1 }).cuts.map(({ part }) => part)).toEqual(['bow'])
   })
 
   it('is cut no shorter than the long end of its range when that is more than the trim', () => {
@@ -77,6 +87,22 @@ describe('A slide', () => {
     const { range } = sized({ partTolerancesMm: { legSpacingMm: 1, outerLegMm: 0.5 } })
     expect(range.worstCents[0]).toBeCloseTo(1200 * Math.log2(1665 / 1667.5708), 4)
     expect(range.rootSumSquareCents[0]).toBeCloseTo(-(1200 / Math.LN2) * (1.7226 / 1665), 2)
+  })
+
+  const doubled = [{ returnSpacingMm: 30, legSpacingMm: 38 }]
+  // A bow takes π/2 of its spacing, with quarters only what goes across; legs, ends and movement count in every leg.
+  it.each([
+    ['spacings of a slide that doubles back', { furtherPairs: doubled }, { legSpacingMm: 1 }, 4.7124],
+    ['spacing of two quarters', { quarterRadiiMm: [15, 15] }, { legSpacingMm: 1 }, 1],
+    ['straight ends', {}, { straightEndMm: 1 }, 2],
+    ['knuckles', {}, { knucklesMm: 1 }, 1],
+    ['passages', {}, { passagesMm: 1 }, 1],
+    ['straight passage', {}, { straightPassageMm: 1 }, 1],
+    ['movement', {}, { outAtPitchMm: 1 }, 2],
+    ['movement of a slide that doubles back', { furtherPairs: doubled }, { outAtPitchMm: 1 }, 4],
+  ] as const)('ranges by its %s', (_, change, partTolerancesMm, tubeMm) => {
+    const { worstCents } = sized({ ...change, partTolerancesMm }).range
+    expect(worstCents[0]).toBeCloseTo(1200 * Math.log2(1665 / (1665 + tubeMm)), 4)
   })
 
   it('shows the bends beside: 59.690 × (1 − 0.97255) = 1.639 mm, half of it longer at each end', () => {
