@@ -28,6 +28,12 @@ describe('The note that a fingering is meant to sound', () => {
     expect(harmonicOfNote(bassInF, 0, 20)).toBeNull()
   })
 
+  // D5, 45 semitones up, is 4500 − 1200·log2(13) = 59.5 cents from harmonic 13; D4, 33 up, −68.8 from harmonic 7
+  it('takes a harmonic within 60 cents', () => {
+    expect(harmonicOfNote(bassInF, 0, 74)).toBe(13)
+    expect(harmonicOfNote(bassInF, 0, 62)).toBeNull()
+  })
+
   it('is 13.7 cents above the fifth harmonic and 31.2 above the seventh', () => {
     expect(harmonicFromTemperedCents(5)).toBeCloseTo(-13.686, 3)
     expect(harmonicFromTemperedCents(7)).toBeCloseTo(-31.174, 3)

@@ -157,11 +157,16 @@ describe('A typed slide', () => {
 
   it('that is likely is left alone', () => expect(fields({})).toEqual([]))
 
+  it('that stands out by more than twice its travel is no slip of tube for movement', () => {
+    expect(fields({ outAtPitchMm: 70 })).toEqual([])
+  })
+
   it.each([
     [{ boreDiameterMm: 0.677 }, 's.boreDiameterMm', 'Is it inches? Then it is 17.2 mm.'],
     [{ boreDiameterMm: 172 }, 's.boreDiameterMm', 'Is a decimal comma missing? Then it is 17.2 mm.'],
     [{ wallMm: 18.2 }, 's.wallMm', 'Is it the outer diameter?'],
     [{ wallMm: 5 }, 's.wallMm', 'Is a decimal point off?'],
+    [{ wallMm: 40 }, 's.wallMm', 'Is a decimal point off?'],
     [{ legSpacingMm: 19 }, 's.legSpacingMm', 'Is it the bow’s radius? Then the spacing is 38.0 mm.'],
     [
       { outAtPitchMm: 40 },
