@@ -110,6 +110,17 @@ describe('Readings that are off alike', () => {
     expect(kinds(alike(readingsJob(exact, [['', 4]]), -25))).not.toContain('alike')
   })
 
+  it.each([
+    [4, true],
+    [6, false],
+  ])(
+    'by 10 cents are spoken of when that is twice the error of a reading: %d cents, %s',
+    (error, isSpoken) => {
+      const job = { ...alike(readingsJob(exact, ten), -10), readingErrorCents: error }
+      expect(kinds(job).includes('alike')).toBe(isSpoken)
+    },
+  )
+
   it('are not those of a loop that is wrong by itself', () => {
     const wrong = readingsJob({ ...exact, loopsMm: [exact.loopsMm[0], exact.loopsMm[1], 600] }, ten)
     expect(kinds(wrong)).not.toContain('alike')
