@@ -27,7 +27,13 @@ describe('Readings that cannot be worked with', () => {
     expect(refused({ readings: [{ ...first!, cents: Number.NaN }] })).toEqual(['readings[0].cents'])
     expect(refused({ readings: [{ ...first!, harmonic: 2.5 }] })).toEqual(['readings[0].harmonic'])
     expect(refused({ readings: [{ ...first!, pressed: ['7'] }] })).toEqual(['readings[0].pressed'])
-    expect(refused({ openLengthMm: 0 })).toEqual(['openLengthMm'])
+    for (const field of ['openLengthMm', 'openTargetMm', 'speedOfSoundMPerS', 'readingErrorCents'])
+      expect(refused({ [field]: 0 })).toEqual([field])
+  })
+
+  it('are refused where an ascending valve would take more off than there is', () => {
+    const loops = [{ id: 'up', lengthMm: openMm + 100, pressed: [], released: ['1'] }]
+    expect(refused({ loops, readings: [{ ...first!, pressed: ['1'] }] })).toEqual(['readings[0].pressed'])
   })
 })
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readFingering } from '#shared/bench/readings/fingeringCell.ts'
-import { pastedNumber } from '#shared/bench/readings/pastedTable.ts'
+import { pastedNumber, pastedTable } from '#shared/bench/readings/pastedTable.ts'
 import { pasteReadings } from '#shared/bench/readings/pasteReadings.ts'
 
 const valves = ['1', '2', '3']
@@ -119,6 +119,10 @@ describe('A cell', () => {
     expect(readFingering('T12', ['1', '2', 'T'])).toEqual(['1', '2', 'T'])
     expect(readFingering('open', valves)).toEqual([])
     expect(typeof readFingering('', valves)).toBe('string')
+  })
+
+  it('in quotes may hold the separator, and quotes written twice', () => {
+    expect(pastedTable('"a ""b"" c";"1;2"').rows).toEqual([{ row: 1, cells: ['a "b" c', '1;2'] }])
   })
 
   it('of a number has one sign and one point or comma', () => {
