@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { levelDimension, uprightDimension } from '#shared/bench/drawing/dimension.ts'
 import { drawing, line, point } from '#shared/bench/drawing/drawing.ts'
 import { dxfText } from '#shared/bench/drawing/dxf.ts'
 import { svgText } from '#shared/bench/drawing/svg.ts'
@@ -12,7 +13,13 @@ const quarter = {
   startDegrees: 0,
   endDegrees: 90,
 } as const
-const words = { kind: 'label', at: point(1, 2), text: 'a < b & Ø 5 “°”', heightMm: 3, upright: true } as const
+const words = {
+  kind: 'label',
+  at: point(1, 2),
+  text: 'a < b & Ø −5 “°”',
+  heightMm: 3,
+  upright: true,
+} as const
 const plain = drawing('Slide <3>', [line('hidden', point(0, 0), point(60, 20)), quarter, words], 4)
 
 describe('A drawing', () => {
@@ -30,9 +37,35 @@ describe('A drawing', () => {
 
   it('as a template has its title and a line of exactly 100 mm', () => {
     const added = templateDrawing(plain).shapes.slice(plain.shapes.length)
-    expect(added).toContainEqual(expect.objectContaining({ text: 'Slide <3>', heightMm: 5 }))
+    expect(added).toContainEqual(expect.objectContaining({ text: 'Slide <3>', heightMm: 5, upright: false }))
     const lengths = added.flatMap((s) => (s.kind === 'line' ? [Math.abs(s.to.xMm - s.from.xMm)] : []))
     expect(lengths).toContain(100)
+  })
+})
+
+describe('A dimension', () => {
+  // words 3 mm high: lines reach half of that beyond the level, on the side where it lies
+  it.each([
+    [-20, -21.5],
+    [20, 21.5],
+  ])('at %d mm has lines out to %d', (atMm, toMm) => {
+    expect(levelDimension(point(0, 0), point(60, 0), atMm, '60.0').slice(0, 2)).toEqual([
+      line('dimension', point(0, 0), point(0, toMm)),
+      line('dimension', point(60, 0), point(60, toMm)),
+    ])
+    expect(uprightDimension(point(0, 0), point(0, 60), atMm, '60.0').slice(0, 2)).toEqual([
+      line('dimension', point(0, 0), point(toMm, 0)),
+      line('dimension', point(0, 60), point(toMm, 60)),
+    ])
+  })
+
+  // four letters take 0.58 × 3 × 4 = 6.96 mm; to the left of 8 mm they end two arrows of 2.1 mm from it: −4.2 − 3.48
+  it.each([
+    [60, 30, -19],
+    [8, -7.68, -21],
+  ])('of %d mm has its words at %d, in the middle or where there is room', (toMm, xMm, yMm) => {
+    const words = levelDimension(point(0, 0), point(toMm, 0), -20, '60.0').at(-1)
+    expect(words).toMatchObject({ at: { xMm: expect.closeTo(xMm, 9), yMm: expect.closeTo(yMm, 9) } })
   })
 })
 
@@ -45,14 +78,15 @@ describe('As SVG', () => {
     expect(Number(width)).toBeCloseTo(plain.bounds.rightMm - plain.bounds.leftMm, 3)
   })
 
-  it('y is turned over and an anticlockwise arc stays so', () => {
+  it('y is turned over, words stand upright about their place, and an anticlockwise arc stays so', () => {
     expect(text).toContain('M 0 0 L 60 -20')
+    expect(text).toMatch(/<text x="1" y="-2" .* transform="rotate\(-90 1 -2\)">/)
     expect(text).toContain('M 15 0 A 5 5 0 0 0 10 -5')
   })
 
   it('signs of the language itself are spelt out', () => {
     expect(text).toContain('<title>Slide &lt;3&gt;</title>')
-    expect(text).toContain('>a &lt; b &amp; Ø 5 “°”</text>')
+    expect(text).toContain('>a &lt; b &amp; Ø −5 “°”</text>')
     expect(balanced(text)).toBe(true)
   })
 
@@ -109,7 +143,7 @@ describe('As DXF', () => {
   })
 
   it('words are ASCII', () => {
-    expect(groups).toContainEqual([1, 'a < b & %%c 5 ?%%d?'])
+    expect(groups).toContainEqual([1, 'a < b & %%c -5 ?%%d?'])
   })
 
   it('a figure that is not finite throws', () => {
