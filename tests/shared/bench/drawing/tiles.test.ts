@@ -15,6 +15,12 @@ describe('A drawing over several sheets', () => {
     expect(marksOf(tiling, tiling.tiles[0]!, 16)).toEqual([])
   })
 
+  // −70.1 + 256.1 is 186.00000000000003
+  it('that fits but for rounding is on one', () => {
+    const plain = drawing('', [line('outline', point(-256.1, 0), point(-70.1, 240))], 0)
+    expect(tiledDrawing(plain, 186, 240, 16)).toMatchObject({ columns: 1, rows: 1 })
+  })
+
   it('a hair too wide is on two', () => {
     expect(tiledDrawing(sized(186.01, 240), 186, 240, 16)).toMatchObject({ columns: 2, rows: 1 })
   })
@@ -73,7 +79,8 @@ describe('A drawing over several sheets', () => {
     }
   })
 
-  it('on sheets that are all overlap is refused', () => {
+  it('on sheets that are all overlap, along or across, is refused', () => {
     expect(() => tiledDrawing(sized(10, 10), 16, 240, 16)).toThrow(RangeError)
+    expect(() => tiledDrawing(sized(10, 10), 186, 16, 16)).toThrow(RangeError)
   })
 })
