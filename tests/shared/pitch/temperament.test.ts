@@ -38,6 +38,23 @@ describe('temperament', () => {
     expect(intervalCents({ kind: 'just', key: 'Eb' }, eFlat!, bFlat!)).toBeCloseTo(ratioCents(3 / 2), 9)
   })
 
+  // 1200·log2 of 16/15, 9/8, 6/5, 5/4, 4/3, 45/32, 3/2, 8/5, 5/3, 9/5, 15/8 above the key note.
+  const justDegrees = [
+    0, 111.7313, 203.91, 315.6413, 386.3137, 498.045, 590.2237, 701.955, 813.6863, 884.3587, 1017.5963,
+    1088.2687,
+  ]
+
+  test.each([
+    ['C', c],
+    ['Eb', eFlat],
+    ['A', a],
+  ])('has every degree at its just interval above %s', (key, keyNote) => {
+    for (const [degree, cents] of justDegrees.entries()) {
+      const note = (keyNote! + degree) % 12
+      expect(intervalCents({ kind: 'just', key }, keyNote!, note), `degree ${degree}`).toBeCloseTo(cents, 3)
+    }
+  })
+
   test('puts F sharp by 13.7 cents when it is just on F, for A has to stay', () => {
     expect(temperamentDeviations({ kind: 'just', key: 'F' })[f!]).toBeCloseTo(13.686, 3)
   })
