@@ -89,6 +89,24 @@ describe('ferrule lengths --json', () => {
     const { stdout } = ferruleHere(['lengths', alto, '--design', 'plain', '--open-free', '--json'])
     expect(JSON.parse(stdout).openChangeMm).toBeGreaterThan(10)
   })
+
+  // 346.496 m/s / (2 · 43.654 Hz) = 3968.66 mm; against A4 435 harmonic 4 is 19.804 cents sharp, so that the slide
+  // makes it 4014.32 mm, and 8 cents flat of that is 4014.32 · (2^(8/1200) − 1) = 18.593 mm more.
+  it('starts from the open route in tune, and lets it stand off its pitch on purpose', () => {
+    const tuned = {
+      ...workbookWith('plain-3', { tuning: { kind: 'open', harmonic: 4 }, openDetuningCents: -8 }),
+      reference: { a4Hz: 435, temperament: { kind: 'equal' } as const },
+    }
+    const asked = ['--design', 'design', '--free', 'L1,L2,L3', '--json']
+    const record = JSON.parse(
+      ferruleHere(['lengths', written('tuned.ferrule', writeWorkbook(tuned)), ...asked]).stdout,
+    )
+    expect(record.openChangeMm).toBeCloseTo(18.593, 3)
+    expect(record.rmsCents).toBeCloseTo(15.0391, 3)
+    expect(record.lengthsMm.L1).toBeCloseTo(518.118, 2)
+    expect(record.lengthsMm.L2).toBeCloseTo(242.732, 2)
+    expect(record.lengthsMm.L3).toBeCloseTo(797.73, 2)
+  })
 })
 
 /** Three plain valves, the third alone left out: what the fixture has, and what the command finds. */
