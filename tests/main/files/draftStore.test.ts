@@ -1,4 +1,4 @@
-import { readdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { copyFile, readdir, readFile, rm, utimes, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect } from 'vitest'
 import { draftStoreIn } from '../../../src-main/files/draftStore.ts'
@@ -89,7 +89,29 @@ describe('Unsaved work', () => {
     const drafts = draftStoreIn(folder)
     await drafts.forgetLeft('../recent')
     expect(await readFile(join(folder, 'recent.json'), 'utf8')).toBe('[]')
-    expect(await drafts.pathOf('../recent')).toBeNull()
+    await drafts.keep(draft('mine', 1), path)
+    const [name = ''] = await readdir(join(folder, 'drafts'))
+    await copyFile(join(folder, 'drafts', name), join(folder, 'outside.json'))
+    expect(await drafts.pathOf(name.replace('.json', ''))).toBe(path)
+    expect(await drafts.pathOf('../outside')).toBeNull()
+  })
+
+  test('of this run is not forgotten as if it were left', async ({ folder }) => {
+    const drafts = draftStoreIn(folder)
+    await drafts.keep(draft('mine', 1), path)
+    const [name = ''] = await readdir(join(folder, 'drafts'))
+    await drafts.forgetLeft(name.replace('.json', ''))
+    expect((await draftStoreIn(folder).left()).map(({ text }) => text)).toEqual(['mine'])
+  })
+
+  test('is looked for without what a crash in the middle of keeping it left', async ({ folder }) => {
+    const drafts = draftStoreIn(folder)
+    await drafts.keep(draft('mine', 1), path)
+    const half = join(folder, 'drafts', '.ferrule-0123456789ab.part')
+    await writeFile(half, 'half')
+    await utimes(half, 1, 1)
+    await drafts.left()
+    expect(await readdir(join(folder, 'drafts'))).toEqual([expect.stringMatching(/\.json$/)])
   })
 
   test('that cannot be kept is not passed over in silence', async ({ folder }) => {
