@@ -143,6 +143,33 @@ describe('ferrule bench', () => {
     expect(stdout).toMatch(/body +39\.8 +19\.9\n/)
   })
 
+  // π · 38 / 2 = 59.69; 60 − 1 = 59; 59 − 30 = 29; 1200·log2(1665 / 1667) = −2.08; 1200·log2(1665.5 / 1665) = 0.52.
+  it.each([
+    ['loop wanted', '265.0  mm of tube'],
+    ['bow, curve alone', '59.7  mm of tube'],
+    ['each straight end', '17.2  mm'],
+    ['each inner leg', '59.0  mm'],
+    ['engaged at full travel', '29.0  mm'],
+    ['first mm of movement out', '−2.08  cents'],
+    ['range', '−0.5 to +0.5  cents'],
+  ])('gives each figure of a slide its own value: %s %s', (figure, value) => {
+    const lines = ferruleHere(['bench', written(benchWorkbook())]).stdout.split('\n')
+    const line = lines.find((each) => each.startsWith(figure)) ?? ''
+    expect(line.slice(figure.length).trim()).toBe(value)
+  })
+
+  // Harmonic 4 at 493.883 Hz is 1403.14 mm; 12 cents above three semitones down the loop has 1403.14 · (2^0.24 − 1) =
+  // 253.96 mm, and 1403.14 · 265 / 1400 = 265.59 mm were wanted: 11.63 mm of tube, half of it movement.
+  it('says half the change of a loop as movement, and which readings are left out', () => {
+    const [asFound] = oneOfEach.readings
+    const rows = [...asFound.rows, { pressed: ['1'], harmonic: 4, cents: -25, leaveOut: true }]
+    const { stdout } = ferruleHere(['bench', written(benchWorkbook({ readings: [{ ...asFound, rows }] }))])
+    expect(stdout).toMatch(/\nopen +1403\.1 +\d\.\d\n/)
+    expect(stdout).toMatch(/\nL3 +254\.0 +\d\.\d +11\.6 +5\.8\n/)
+    expect(stdout).toMatch(/\n3 +4 +\+12\.0 +0\.0\n/)
+    expect(stdout).toMatch(/\n1 +4 +−25\.0 +−25\.4 {2}left out\n/)
+  })
+
   it('marks a loop whose change is part of the body’s already', () => {
     const bench = { pitchChanges: oneOfEach.pitchChanges }
     const path = written({ ...workbookWith('double'), bench })
