@@ -88,6 +88,26 @@ describe('ferrule tables --json', () => {
     expect(Object.keys(warnings[0])).toEqual(['path', 'found', 'expected', 'message'])
   })
 
+  // The lowest note is harmonic 2 of 1-2-3, six semitones below F2: B1 sounding, written 14 semitones higher.
+  it('names each note as it sounds and as it is written', () => {
+    const instrument = { fundamentalHz: 43.654, transposition: -14, harmonics: [2, 12] as const }
+    const file = written('transposed.ferrule', writeWorkbook(workbookWith('plain-3', {}, instrument)))
+    const [design] = JSON.parse(ferruleHere(['tables', file, '--json']).stdout).designs
+    expect(design.notes[0]).toMatchObject({ midi: 35, sounding: 'B1', written: 'Db3' })
+  })
+
+  // 346.496 m/s / (2 · 43.654 Hz) = 3968.66 mm; harmonic 4 is 19.804 cents above F3 at A4 435: 4014.32 mm.
+  it('keeps the open length as designed where the main slide is set, and takes required lengths from there', () => {
+    const tuned = {
+      ...workbookWith('plain-3', { tuning: { kind: 'open', harmonic: 4 } }),
+      reference: { a4Hz: 435, temperament: { kind: 'equal' } as const },
+    }
+    const file = written('tuned.ferrule', writeWorkbook(tuned))
+    const [design] = JSON.parse(ferruleHere(['tables', file, '--json']).stdout).designs
+    expect(design.openLengthMm).toBeCloseTo(3968.66, 2)
+    expect(design.combinations[0].requiredLengthMm).toBeCloseTo(4014.32, 2)
+  })
+
   it('marks one candidate of a note as the usual one, the first', () => {
     const { designs } = JSON.parse(ferruleHere(['tables', bass, '--json']).stdout)
     for (const { candidates, midi } of designs[0].notes) {
@@ -207,7 +227,30 @@ describe('ferrule tables --csv', () => {
     const marked = (column: string) => ofF4.filter((row) => row[column] === 'true')
     expect(marked('usual').map(({ fingering, harmonic }) => [fingering, harmonic])).toEqual([['0', '8']])
     expect(marked('chosen').map(({ fingering, harmonic }) => [fingering, harmonic])).toEqual([['T', '6']])
-    expect(marked('nearest')).toHaveLength(1)
+    expect(marked('nearest').map(({ fingering, harmonic }) => [fingering, harmonic])).toEqual([['0', '8']])
+  })
+
+  it('marks as nearest what is least off, usual or not', () => {
+    const { data } = parsed(ferruleHere(['tables', alto, '--csv', '--show', 'notes']).stdout.trimEnd())
+    const ofPlain = data.filter((row) => row.design === 'plain' && row.fingering !== '')
+    const off = (row: Record<string, string>) => Math.abs(Number(row['error (cents)']))
+    const notUsual = ofPlain.filter(({ nearest, usual }) => nearest === 'true' && usual === 'false')
+    expect(notUsual.map(({ sounding }) => sounding)).toContain('G4')
+    for (const row of ofPlain.filter(({ nearest }) => nearest === 'true')) {
+      const ways = ofPlain.filter(({ midi }) => midi === row.midi)
+      expect(off(row)).toBeCloseTo(Math.min(...ways.map(off)), 9)
+    }
+  })
+
+  // Harmonic 4 of the first valve is a whole tone below F3.
+  it('has a row for a chosen fingering that is far off its note', () => {
+    const chosen = { '53': { pressed: ['1'], harmonic: 4 } }
+    const file = written('chosen.ferrule', writeWorkbook(workbookWith('plain-3', { chosen })))
+    const { data } = parsed(ferruleHere(['tables', file, '--csv', '--show', 'notes']).stdout.trimEnd())
+    const [row, ...others] = data.filter((each) => each.midi === '53' && each.chosen === 'true')
+    expect(others).toEqual([])
+    expect(row).toMatchObject({ fingering: '1', harmonic: '4', usual: 'false', nearest: 'false' })
+    expect(Number(row!['error (cents)'])).toBeCloseTo(-200, 1)
   })
 
   it('separates the tables by an empty line when all are asked for', () => {
