@@ -414,6 +414,12 @@ describe('a file that breaks a rule', () => {
     expect(openWorkbook(JSON.stringify(whole())).ok).toBe(true)
   })
 
+  it('is sound with targets of a bore that say no weight, which is then 1', () => {
+    const file = whole()
+    file.designs[0].bore.targets = [{ mode: 2 }, { mode: 4 }]
+    expect(openWorkbook(JSON.stringify(file)).ok).toBe(true)
+  })
+
   it.each(breaks)('is refused: %s is %s, not %s', (path, found, expected, breakIt) => {
     const file = whole()
     breakIt(file)
