@@ -141,6 +141,17 @@ describe('a difference', () => {
     ])
   })
 
+  it('is one when a reading was taken twice, the same both times', () => {
+    const row = { pressed: ['1'], harmonic: 4, cents: 3 }
+    const withRows = (rows: readonly object[]): Workbook =>
+      changed((loose) => {
+        loose.bench = { readings: [{ id: 'first', design: 'design', a4Hz: 440, rows }] }
+      })
+    expect(differences(withRows([row]), withRows([row, row]))).toMatchObject([
+      { path: 'bench.readings[0].rows[1]', before: null, after: 'valves down 1, harmonic 4, cents 3' },
+    ])
+  })
+
   it('of a measured offset has the unit of the offsets', () => {
     const later = changed((loose) => {
       loose.designs[0].instrument.harmonicOffsetsCents = { 5: -3 }
