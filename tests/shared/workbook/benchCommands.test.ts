@@ -75,8 +75,13 @@ describe('a job', () => {
     expect(new Set(bursts).size).toBe(3)
   })
 
-  it('is handed to another loop', () => {
-    expect(jobsOf(changed(setSlideLoop('third slide', 'design', 'L1')), 'slides')[0]?.loop).toBe('L1')
+  // A new slide at 11.7 mm of bore has valves of 14 + 21 − 11 = 24 mm, legs 26 mm apart (40.8 mm of bow) and is 6 mm out:
+  // 94 mm are left of the third loop for legs of 60 and 30 of travel, as typed; 94.6 of the first's 171.4 for both legs,
+  // 47 each, and 47 − 1 − 20 = 26 of travel.
+  it('is handed to another loop: what was as for a new slide becomes that loop’s, what was typed stays', () => {
+    expect(jobsOf(changed(setSlideLoop('third slide', 'design', 'L1')), 'slides')).toEqual([
+      { ...slide, loop: 'L1', outerLegMm: 47, travelMm: 26 },
+    ])
   })
 })
 
@@ -118,6 +123,7 @@ describe('lengths from the bench', () => {
     const command = takeIntoDesign('Take lengths found', 'design', {
       loopsMm: { L3: 259.1, L9: 5 },
       fundamentalHz: 100,
+      boreLengthMm: 1333,
       harmonicOffsetsCents: { '5': -3, '6': 0 },
     })
     expect(command.undo).toBe('record')
@@ -127,6 +133,10 @@ describe('lengths from the bench', () => {
       before.loops[1]!.lengthMm,
       259.1,
     ])
-    expect(design?.instrument).toEqual({ fundamentalHz: 100, harmonicOffsetsCents: { '5': -3 } })
+    expect(design?.instrument).toEqual({
+      fundamentalHz: 100,
+      boreLengthMm: 1333,
+      harmonicOffsetsCents: { '5': -3 },
+    })
   })
 })
