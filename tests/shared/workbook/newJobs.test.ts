@@ -20,7 +20,7 @@ describe('a new slide', () => {
   })
 
   it('takes bore, position and travel from its loop', () => {
-    const workbook = workbookWith('plain-3')
+    const workbook = workbookWith('plain-3', {}, { fundamentalHz: 43.654, boreDiameterMm: 12 })
     const [design] = workbook.designs
     const loop = { ...design!.loops[0]!, diameterMm: 18, slide: { outMm: 9, travelMm: 25 } }
     expect(newSlide('first', design!, loop)).toMatchObject({
@@ -28,6 +28,12 @@ describe('a new slide', () => {
       outAtPitchMm: 9,
       travelMm: 25,
     })
+  })
+
+  it('is no farther out than its travel, though its loop says so', () => {
+    const [design] = workbookWith('plain-3').designs
+    const loop = { ...design!.loops[0]!, slide: { outMm: 20, travelMm: 10 } }
+    expect(newSlide('first', design!, loop)).toMatchObject({ outAtPitchMm: 10, travelMm: 10 })
   })
 
   it('for a loop of nothing keeps every rule of the file', () => {
