@@ -64,6 +64,12 @@ describe('A table of loops', () => {
     expect(read(text).unread).toEqual(['colour'])
   })
 
+  it('takes the first of two columns that could be the length', () => {
+    const text = 'name,length (mm),slide length (mm)\nfirst,100,7'
+    expect(loops(text)).toEqual([{ line: 2, name: 'first', lengthMm: 100 }])
+    expect(read(text).unread).toEqual(['slide length (mm)'])
+  })
+
   it('takes the unit of a heading, not the word before it', () => {
     const lengthUnder = (heading: string, unit: 'mm' | 'in' = 'mm') =>
       loops(`loop;${heading};valves down\na;486.5;1`, unit)[0]?.lengthMm
@@ -154,6 +160,25 @@ describe('Loops taken into a design', () => {
     expect(after.slice(1, -1)).toEqual(design.loops.slice(1))
     expect(after.at(-1)).toMatchObject({ name: 'fifth', lengthMm: 900, pressed: ['1', '2'] })
     expect(brokenRule(takeLoops(design.id, rows, 'replaced').apply(workbook))).toBeNull()
+  })
+
+  it('are meant by their name before their id', () => {
+    const [first, second] = design.loops
+    const named = [
+      { ...first!, id: 'second', name: 'other' },
+      { ...second!, id: 'L2', name: 'second' },
+    ]
+    const book = { ...workbook, designs: [{ ...design, loops: named }] }
+    const { rows } = read('second;480;1')
+    const { loops: after } = takeLoops(design.id, rows, 'added').apply(book).designs[0]!
+    expect(after.map(({ id }) => id)).toEqual(['second', 'L2'])
+    expect(after.map(({ lengthMm }) => lengthMm)).toEqual([first!.lengthMm, 480])
+  })
+
+  it('get ids of their own where the valve’s is taken', () => {
+    const { rows } = read('a;480;1\nb;490;1')
+    const { loops: after } = takeLoops(design.id, rows, 'added').apply(workbook).designs[0]!
+    expect(after.slice(-2).map(({ id }) => id)).toEqual(['L1 2', 'L1 3'])
   })
 
   it('without valves only change loops that are there; others are refused by their line', () => {
