@@ -52,6 +52,16 @@ describe('warnings', () => {
     expect(tablesRecord(workbookWith('compensating-3')).warnings).toEqual([])
   })
 
+  // 3968.66·2^(3/12) = 4719.55 mm wanted, 200 more found: 1200·log2(4719.55 / 4919.55) = −71.8.
+  it('name a combination that is flat by as much', () => {
+    const [design] = workbookWith('independent-combination').designs
+    const loops = design!.loops.map((loop) =>
+      loop.id === 'loop 1-2' ? { ...loop, lengthMm: loop.lengthMm + 200 } : loop,
+    )
+    const { warnings } = tablesRecord(workbookWith('independent-combination', { loops }))
+    expect(warnings.filter(({ path }) => path === 'designs[0].loops')).toMatchObject([{ found: '1-2 (−72)' }])
+  })
+
   it('say that a second loop is longer than the first', () => {
     const warnings = warningsAfter((file) => (file.designs[0].loops[1].lengthMm = 500))
     expect(warnings.map(({ path }) => path)).toEqual([
@@ -369,5 +379,13 @@ describe('warnings', () => {
     const warnings = warningsAfter((file) => (file.air[field] = value))
     expect(warnings).toHaveLength(1)
     expect(warnings[0]).toMatchObject({ path: `air.${field}`, found })
+  })
+
+  it('say once what is out of range in the air as designed and as played', () => {
+    const warnings = warningsAfter((file) => {
+      file.air.co2Fraction = 0.04
+      file.air.playingTemperatureC = 25
+    })
+    expect(warnings.map(({ path }) => path)).toEqual(['air.co2Fraction'])
   })
 })
