@@ -90,4 +90,8 @@ describe('A table for the clipboard', () => {
     expect(markup).toContain('<td x:num="-12.5" sdval="-12.5" sdnum="1033;">-12.5</td>')
     expect(markup).toContain('<td></td>')
   })
+
+  it('as markup has no cell that a spreadsheet would run', () => {
+    expect(markupText({ ...loops, rows: [['=1+1', 1, '']] })).toContain(`>'=1+1</td>`)
+  })
 })
