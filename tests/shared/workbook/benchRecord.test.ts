@@ -199,6 +199,17 @@ describe('readings of the workbook', () => {
     const at = 'bench.readings[0].rows'
     expect(paths).toEqual([`${at}[0].pressed`, `${at}[0].cents`, `${at}[1].cents`, at])
   })
+
+  it('are warned about when all that count are one figure, whatever is left out', () => {
+    const rows: readonly BenchReading[] = [
+      { pressed: [], harmonic: 4, cents: -25 },
+      { pressed: ['1'], harmonic: 4, cents: 3, leaveOut: true },
+      { pressed: ['3'], harmonic: 4, cents: -25 },
+    ]
+    expect(benchWarnings(benchWorkbook({ readings: [{ ...readings, rows }] }))).toMatchObject([
+      { path: 'bench.readings[0].rows', found: '2 times −25.0 cents' },
+    ])
+  })
 })
 
 describe('a change of pitch of the workbook', () => {

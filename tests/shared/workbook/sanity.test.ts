@@ -62,6 +62,25 @@ describe('warnings', () => {
     expect(warnings.filter(({ path }) => path === 'designs[0].loops')).toMatchObject([{ found: '1-2 (−72)' }])
   })
 
+  // 3968.66·2^(k/12) mm wanted for k semitones, 200 more found: 1200·log2(4204.7 / 4404.7) = −80.45 for the first.
+  it.each([
+    [6, '1 (−80), 2 (−76), 3 (−72), 4 (−68), 5 (−64), 6 (−61)'],
+    [7, '1 (−80), 2 (−76), 3 (−72), 4 (−68), 5 (−64) and 2 more'],
+  ])('name all of %d combinations, or five of them', (count, found) => {
+    const drops = Array.from({ length: count }, (_, i) => i + 1)
+    const { warnings } = tablesRecord(
+      workbookWith('plain-3', {
+        valves: drops.map((semitones) => ({ id: `${semitones}`, semitones })),
+        loops: drops.map((drop) => {
+          const lengthMm = openMm * (2 ** (drop / 12) - 1) + 200
+          return { id: `L${drop}`, lengthMm, pressed: [`${drop}`] }
+        }),
+        fingerings: drops.map((drop) => ({ pressed: [`${drop}`] })),
+      }),
+    )
+    expect(warnings.filter(({ path }) => path === 'designs[0].loops')).toMatchObject([{ found }])
+  })
+
   it('say that a second loop is longer than the first', () => {
     const warnings = warningsAfter((file) => (file.designs[0].loops[1].lengthMm = 500))
     expect(warnings.map(({ path }) => path)).toEqual([
