@@ -149,6 +149,9 @@ describe('lengths that aim at the resonances', () => {
       expect(errorCents).toBeCloseTo((notes![0]!.leftCents + 3 * notes![1]!.leftCents) / 4, 9)
     }
     const all = found.rows.flatMap(({ notes, weight }) => (weight > 0 ? notes! : []))
+    const sum = (values: readonly number[]) => values.reduce((left, value) => left + value, 0)
+    const squares = sum(all.map(({ weight, leftCents }) => weight * leftCents ** 2))
+    expect(found.rmsCents).toBeCloseTo(Math.sqrt(squares / sum(all.map(({ weight }) => weight))), 9)
     const largest = Math.max(...all.map(({ leftCents }) => Math.abs(leftCents)))
     expect(found.largestCents).toBeCloseTo(largest, 9)
   })
@@ -169,6 +172,19 @@ describe('lengths that aim at the resonances', () => {
     const targets = [{ mode: 4 }, { mode: 2, weight: 0 }]
     const alone = { ...workbook, designs: [{ ...design!, bore: { ...design!.bore!, targets } }] }
     expect(asked(alone).solve().rmsCents).toBeLessThan(0.6 * asked(workbook).solve().rmsCents)
+  })
+
+  it('count each mode of a fingering from the cents that it is to be off', () => {
+    const { problem } = asked(boreWorkbook())
+    const rows = problem.rows.map((row) => (row.name === '1-2' ? { ...row, offsetCents: 5 } : row))
+    const notesOf = (each: LengthProblem, name: string) => {
+      const workbook = boreWorkbook()
+      const sounding = demand(boreSounding(boreInput(workbook, workbook.designs[0]!)!, each))
+      return soundedNow(each, sounding)!.rows.find((row) => row.name === name)!.notes!
+    }
+    for (const [name, byCents] of Object.entries({ '1-2': 5, '1-3': 0 }))
+      for (const [i, { leftCents }] of notesOf({ ...problem, rows }, name).entries())
+        expect(leftCents - notesOf(problem, name)[i]!.leftCents).toBeCloseTo(byCents, 9)
   })
 
   it('follow the weights of fingerings: one left out has no part', () => {
