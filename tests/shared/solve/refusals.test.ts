@@ -47,7 +47,12 @@ describe('what cannot be solved is said plainly', () => {
       { ...tied('L3', 'L1', 0.5), freedom: { ...tied('L3', 'L1', 0.5).freedom, highestMm: 100 } },
     ]
     expect(refusals({ loops })).toMatchObject([
-      { kind: 'boundsContradict', path: 'loops[2].freedom.highestMm', found: '100' },
+      {
+        kind: 'boundsContradict',
+        path: 'loops[2].freedom.highestMm',
+        found: '100',
+        expected: 'at least 150, because of loops[0].freedom.lowestMm',
+      },
     ])
   })
 
@@ -104,6 +109,13 @@ describe('what cannot be solved is said plainly', () => {
   it('a name used twice', () => {
     expect(refusals({ rows: [plainRow('1'), plainRow('2'), plainRow('1')] })).toMatchObject([
       { kind: 'repeatedName', path: 'rows[2].name', found: '1' },
+    ])
+  })
+
+  it('a loop twice in one route', () => {
+    const rows = [plainRow('1'), { ...plainRow('2'), loops: ['L2', 'L1', 'L2'] }]
+    expect(refusals({ rows })).toMatchObject([
+      { kind: 'repeatedName', path: 'rows[1].loops[2]', found: 'L2' },
     ])
   })
 

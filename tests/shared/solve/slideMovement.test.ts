@@ -61,6 +61,12 @@ describe('slideMovements', () => {
     expect(() => slideMovements([], [{ id: 'third', outMm: 11, travelMm: 10 }])).toThrow(RangeError)
     expect(() => slideReach([], 2000, [{ id: 'third', outMm: Number.NaN, travelMm: 10 }])).toThrow(RangeError)
   })
+
+  it('throws for slides that can add the whole route', () => {
+    expect(() => slideReach(['L3'], 20, [third])).toThrow(
+      'Slides that add 20 mm do not suit a route of 20 mm.',
+    )
+  })
 })
 
 describe('slideReach', () => {

@@ -222,6 +222,15 @@ describe('solveLengths', () => {
     expect(answer.lengthsMm.L2).toBeCloseTo(300 + (whole - 400) / 2, 6)
   })
 
+  it('leaves a loop as it is that only a fingering of no weight would need', () => {
+    const problem = plainThree(sevenFingerings, 'rms')
+    const rows = [...problem.rows, { name: 'B', semitones: 4, loops: ['B'], weight: 0 }]
+    const loops = [...problem.loops, freeLoop('B', 321)]
+    const answer = solved({ ...problem, rows, loops }, programmer)
+    expect(answer.undetermined).toEqual(['B'])
+    expect(answer.lengthsMm.B).toBe(321)
+  })
+
   it('keeps equal loops equal', () => {
     const loops = [freeLoop('L1'), freeLoop('L2'), tied('L3', 'L1', 1)]
     const answer = solved(plainThree(thirdAloneLeftOut, 'rms', { loops }), programmer)
