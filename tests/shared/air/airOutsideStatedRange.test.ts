@@ -14,6 +14,17 @@ describe('air outside the stated range', () => {
     expect(fieldsOutside({ temperatureC: 30, pressurePa: 102_000 })).toEqual([])
   })
 
+  test.each([
+    { temperatureC: -0.5 },
+    { temperatureC: 30.5 },
+    { pressurePa: 74_500 },
+    { pressurePa: 102_500 },
+    { co2Fraction: 0.01 },
+    { co2Fraction: -0.001 },
+  ])('is just beyond each end: %o', (change) => {
+    expect(fieldsOutside(change)).toEqual(Object.keys(change))
+  })
+
   test('names the field, what was found and what was expected', () => {
     expect(airOutsideStatedRange({ ...defaultAir, temperatureC: 35 })).toEqual([
       { field: 'temperatureC', found: '35 °C', expected: '0 to 30 °C' },
