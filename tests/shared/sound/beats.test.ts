@@ -24,6 +24,12 @@ describe('beats of a note against its target', () => {
     )
   })
 
+  // 5000 / 490 is 10.2, 5000 / 440 is 11.4.
+  it('end where either tone has no further partial', () => {
+    expect(partialBeats(490, 440)).toHaveLength(10)
+    expect(partialBeats(440, 490)).toHaveLength(10)
+  })
+
   it('of 15 cents at F2 are 0.7597 a second: 87.307·(2^(15/1200) − 1)', () => {
     const f2Hz = 440 * 2 ** (-28 / 12)
     expect(beatHz(f2Hz * 2 ** (15 / 1200), f2Hz)).toBeCloseTo(0.7597, 4)

@@ -23,6 +23,12 @@ describe('a comparison', () => {
     )
   })
 
+  it('has its level counted where tones sound at once, not one after the other', () => {
+    const tone = (startS: number, share: number) => ({ startS, durationS: 2, hz: 220, share, part: 0 })
+    expect(mostShare({ tones: [tone(0, 0.5), tone(1, 0.25)], lengthS: 3 })).toBe(0.75)
+    expect(mostShare({ tones: [tone(0, 0.5), tone(2, 0.25)], lengthS: 4 })).toBe(0.5)
+  })
+
   it('has tones with room for their fades', () => {
     fc.assert(
       fc.property(way, hz, hz, (each, noteHz, targetHz) => {
