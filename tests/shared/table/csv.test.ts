@@ -30,6 +30,10 @@ describe('A table as CSV', () => {
     )
   })
 
+  it('keeps the spaces around a word in quotes', () => {
+    expect(csvText({ ...loops, rows: [[' x ', 1, 'y ']] })).toMatch(/\r\n" x ",1,"y "\r\n$/)
+  })
+
   it('without rows is its headings', () => {
     expect(readBack(csvText({ ...loops, rows: [] }), ',')).toEqual([['name', 'length (mm)', 'valves down']])
   })
