@@ -50,6 +50,7 @@ describe('a match', () => {
     expect(marked('undament', 'Fundamental')).toBe('undament')
     expect(marked('tempramen', 'Temperament')).not.toBeNull()
     expect(marked('slied', 'Size a slide')).not.toBeNull()
+    expect(marked('trasnpose', 'Transpose')).toBe('Transpose')
     expect(marked('cmpnst', 'Compensating')).toBe('Cmpnst')
   })
 
