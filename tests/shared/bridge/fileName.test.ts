@@ -28,6 +28,12 @@ describe('fileNameFor', () => {
     expect(fileNameFor('bass\u202Eexe', '.ferrule')).toBe('bass exe.ferrule')
   })
 
+  test('a long name is cut, without a space before the ending', () => {
+    const long = 'a'.repeat(199)
+    expect(fileNameFor(`${long} bbb`, '.ferrule')).toBe(`${long}.ferrule`)
+    expect(fileNameFor(`${long}bbb`, '.ferrule')).toBe(`${long}b.ferrule`)
+  })
+
   test('any name at all becomes one that fits and needs no second cleaning', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 400 }), (name) => {
