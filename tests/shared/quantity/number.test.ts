@@ -19,6 +19,7 @@ describe('a typed number', () => {
     ['+7.9 cents', cents, 7.9],
     ['−19.8 ¢', cents, -19.8],
     ['24 °C', celsius, 24],
+    ['24 °C', { units: ['C', '°C'] }, 24],
     ['(70-32)*5/9 C', celsius, 21.11111],
     ['50 %', { units: ['%'] }, 50],
     ['0,0004', {}, 0.0004],
@@ -55,6 +56,15 @@ describe('a typed number', () => {
       expected: 'at least 380 Hz',
       message: '“44 Hz” is out of range. Expected at least 380 Hz.',
     })
+  })
+
+  test.each([
+    ['12', { atLeast: 12.3411111 }, 'at least 12.35'],
+    ['13', { atMost: 12.3488888 }, 'at most 12.34'],
+    ['12', { atLeast: 12.34111 }, 'at least 12.34111'],
+  ])('%s is told a bound that is itself taken, to a hundredth where it is long', (text, bounds, expected) => {
+    expect(readNumber(text, bounds)).toMatchObject({ code: 'range', expected })
+    expect(readNumber(expected.replace(/^at (least|most) /, ''), bounds).ok).toBe(true)
   })
 
   test('is finite or refused, whatever is typed', () => {
