@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process'
-import { truncate, writeFile } from 'node:fs/promises'
+import { readdir, truncate, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect } from 'vitest'
 import { readText } from '../../../src-main/files/readText.ts'
@@ -32,6 +32,16 @@ describe('Reading a workbook’s text', () => {
     await writeFile(path, '')
     await truncate(path, 2 ** 40)
     expect((await readText(path)).kind).toBe('failed')
+  })
+
+  test.skipIf(process.platform !== 'linux')('no file stays open, read or refused', async ({ folder }) => {
+    const path = join(folder, 'x')
+    await writeFile(path, Buffer.from([0xff]))
+    await writeFile(join(folder, 'y'), 'text')
+    const openFiles = async () => (await readdir('/proc/self/fd')).length
+    const before = await openFiles()
+    for (let time = 0; time < 20; time++) for (const name of ['x', 'y']) await readText(join(folder, name))
+    expect(await openFiles()).toBeLessThan(before + 10)
   })
 
   test('what is not UTF-8 is refused', async ({ folder }) => {
