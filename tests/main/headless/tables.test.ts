@@ -176,6 +176,17 @@ describe('ferrule tables for reading', () => {
     expect(horn.stdout).toMatch(/^E2 +D♭3 +\d+\.\d\d +none$/m)
   })
 
+  it('names five other ways to a note, and counts the rest', () => {
+    const asked = ['tables', exampleFile('double-horn-in-f.ferrule'), '--show', 'notes']
+    const ways = ferruleHere([...asked, '--csv'])
+      .stdout.split('\n')
+      .filter((line) => line.startsWith('full,65,'))
+    const [line] = ferruleHere(asked).stdout.match(/^F4 .*chosen.*$/m) ?? []
+    const [, named, rest] = /chosen {2}(.*), and (\d+) more$/.exec(line ?? '') ?? []
+    expect(named?.split(', ')).toHaveLength(5)
+    expect(Number(rest)).toBe(ways.length - 1 - 5)
+  })
+
   it('lets no name of a file move the cursor or turn the writing round', () => {
     const workbook = loosened(workbookWith('plain-3'))
     workbook.designs[0].name = 'a\u001b[2Jb\u202ec\nd\ud800'
@@ -305,6 +316,7 @@ describe('ferrule refuses with code 2, nothing on standard output and the reason
     [['tables', bass, '--json=yes'], '--json: found yes, expected no value'],
     [['tables', bass, '--show'], '--show: found nothing, expected a value'],
     [['tables', bass, '--show', 'pitch'], '--show: found pitch, expected combinations, notes, summary'],
+    [['tables', '--', '-h'], '-h: found no such file, expected a design file'],
     [['tables', 'nowhere.ferrule'], 'nowhere.ferrule: found no such file, expected a design file'],
     [['tables', bass, 'nowhere.ferrule'], 'nowhere.ferrule: found no such file, expected a design file'],
   ])('%j', (args, reason) => {
