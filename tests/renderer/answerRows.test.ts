@@ -120,6 +120,19 @@ describe('What is no row', () => {
     ])
   })
 
+  it('is how far each harmonic lies from the one that the open length is as', () => {
+    const harmonicOffsetsCents = {
+      '4': { value: 0, standardError: 0 },
+      '5': { value: -3.2, standardError: 1.5 },
+    }
+    const offsets = (referenceHarmonic: number | null) =>
+      answerSentences({ ...fit, harmonicOffsetsCents, referenceHarmonic }, designWith(), 'mm').filter(
+        (each) => each.startsWith('Harmonic'),
+      )
+    expect(offsets(4)).toEqual(['Harmonic 5 lies −3.2 ± 1.5 cents from harmonic 4.'])
+    expect(offsets(null)).toHaveLength(2)
+  })
+
   it('is the exact length where another is wanted, and to take more readings where they do not tell', () => {
     expect(sentences({ exactMm: 243.04 })[0]).toBe(
       'Exact for its own fingering, third would be 243.0 mm of tube.',
