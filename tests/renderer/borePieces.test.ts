@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { prepareBody } from '#shared/bore/body.ts'
 import type { BoreFingering } from '#shared/bore/fingeringModes.ts'
+import { impedanceCurve } from '#shared/bore/inputImpedance.ts'
 import type { BoreSection } from '#shared/bore/section.ts'
 import { systems } from '#shared/valves/systems/systems.ts'
 import { designFromSystem, emptyWorkbook } from '#shared/workbook/newWorkbook.ts'
@@ -51,6 +52,16 @@ describe('what the worker says of a bore', () => {
     expect(most).toBeLessThanOrEqual(90)
   })
 
+  it('has magnitude in MPa·s/m³ and phase in degrees of the impedance', () => {
+    const { re, im } = demand(impedanceCurve(demand(body), second.inserts, question.points))
+    const [curve] = answer.curves
+    for (const [i, degrees] of curve!.phaseDegrees.entries()) {
+      const phase = (degrees * Math.PI) / 180
+      expect((curve!.magnitude[i]! * Math.cos(phase)) / (re[i]! / 1e6)).toBeCloseTo(1, 6)
+      expect(curve!.magnitude[i]! * Math.sin(phase)).toBeCloseTo(im[i]! / 1e6, 6)
+    }
+  })
+
   it('tells how many fingerings are done when there are many', async () => {
     const told: number[][] = []
     const many = Array.from({ length: 40 }, (_, i) => ({ ...second, fingering: `${i}` }))
@@ -99,6 +110,21 @@ describe('the picture of both models', () => {
     const most = largestDifference(answer.modes, [2, 8])
     expect(most?.fingering).toBe('2')
     expect(Math.abs(most!.cents)).toBe(Math.max(...apart.marks.map(({ cents }) => Math.abs(cents))))
+  })
+})
+
+describe('where the models differ most', () => {
+  const mode = (number: number, differenceCents: number | null) => ({
+    ...answer.modes[0]!.modes[0]!,
+    mode: number,
+    differenceCents,
+  })
+  const modes = [{ ...answer.modes[0]!, modes: [mode(2, 3), mode(3, null), mode(4, -5), mode(9, 40)] }]
+
+  it('is the farthest either way, among the modes that are shown', () => {
+    expect(largestDifference(modes, [2, 8])).toMatchObject({ mode: 4, cents: -5 })
+    expect(largestDifference(modes, [2, 3])).toMatchObject({ mode: 2, cents: 3 })
+    expect(largestDifference(modes, [3, 3])).toBeNull()
   })
 })
 
@@ -165,6 +191,10 @@ describe('sections', () => {
     ])
     expect(bodyLengthKey(highBore)).toBe('5 lengthMm')
     expect(bodyLengthKey([])).toBe(null)
+    const tube = (lengthMm: number) => ({ kind: 'cylinder', lengthMm, diameterMm: 12 }) as const
+    const valves = { kind: 'valves', diameterMm: 12 } as const
+    expect(bodyLengthKey([tube(900), valves, tube(100), tube(200)])).toBe('3 lengthMm')
+    expect(bodyLengthKey([tube(100), tube(900), valves])).toBe('1 lengthMm')
   })
 })
 
