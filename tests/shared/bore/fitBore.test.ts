@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { prepareBody } from '#shared/bore/body.ts'
 import { fitBore } from '#shared/bore/fitBore.ts'
+import { freeProblem } from '#shared/bore/fitQuestion.ts'
 import { leastSquares } from '#shared/bore/leastSquares.ts'
 import { resonancesOf } from '#shared/bore/resonances.ts'
 import { startingBores } from '#shared/bore/startingBores.ts'
@@ -64,11 +65,17 @@ describe('a fit of the bore', () => {
       'free[0].dimension',
     ],
     ['bounds the wrong way round', [{ ...body, highest: 100 }], [{ mode: 4, hz: 470 }], 'free[0].highest'],
+    ['nine free', Array.from({ length: 9 }, () => body), [{ mode: 4, hz: 470 }], 'free'],
     ['no target', [body], [], 'targets'],
     ['a target that is no number', [body], [{ mode: 4, hz: Number.NaN }], 'targets[0].hz'],
     ['a mode that is not there', [body], [{ mode: 40, hz: 4000 }], 'targets[0].mode'],
   ])('%s is refused', (_, free, targets, path) => {
     expect(fitBore(highBore, air, free, targets)).toMatchObject({ ok: false, refusal: { path } })
+  })
+
+  test('eight free are not too many', () => {
+    const eight = Array.from({ length: 8 }, () => body)
+    expect(freeProblem(highBore, eight)).toBeUndefined()
   })
 })
 
