@@ -61,6 +61,11 @@ describe('a match', () => {
     expect(matchOf('lap', 'loop')).toBeNull()
   })
 
+  it('has no more than two letters between for each that is typed', () => {
+    expect(marked('abcd', `a${'x'.repeat(8)}bcd`)).toBe('abcd')
+    expect(matchOf('abcd', `a${'x'.repeat(9)}bcd`)).toBeNull()
+  })
+
   it('has the places of the text in order, once each', () => {
     const words = fc.stringMatching(/^[a-e ]{0,12}$/)
     fc.assert(
