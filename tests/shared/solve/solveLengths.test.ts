@@ -222,6 +222,17 @@ describe('solveLengths', () => {
     expect(answer.lengthsMm.L2).toBeCloseTo(300 + (whole - 400) / 2, 6)
   })
 
+  // 101 · 0.7 is 70.69999999999999, and that over 0.7 is less than 101.
+  it('takes bounds that meet in one length, though a tie misses it by a rounding', () => {
+    const loops = [
+      { ...freeLoop('L1'), freedom: { kind: 'free', lowestMm: 101 } as const },
+      freeLoop('L2'),
+      { ...freeLoop('L3'), freedom: { kind: 'tied', to: 'L1', factor: 0.7, highestMm: 101 * 0.7 } as const },
+    ]
+    const answer = solved(plainThree(sevenFingerings, 'rms', { loops }), programmer)
+    expect(answer.lengthsMm.L1).toBeCloseTo(101, 9)
+  })
+
   it('leaves a loop as it is that only a fingering of no weight would need', () => {
     const problem = plainThree(sevenFingerings, 'rms')
     const rows = [...problem.rows, { name: 'B', semitones: 4, loops: ['B'], weight: 0 }]
