@@ -55,6 +55,7 @@ describe('the piece of a passage', () => {
     expect(partsAt(chord, chord.lengthS - 1)).toEqual([0, 1, 2, 3])
     const scale = passagePiece('majorScale', passageNotes(notes, 'majorScale', f2, false), 'asPlayed')
     for (let atS = 0; atS < scale.lengthS; atS += 0.01) expect(partsAt(scale, atS)).toHaveLength(1)
+    expect(scale.tones.at(-1)!.durationS).toBeGreaterThan(scale.tones[0]!.durationS)
   })
 
   it('is silent where nothing reaches a note, and lasts as long', () => {
