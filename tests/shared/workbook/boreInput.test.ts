@@ -76,6 +76,15 @@ describe('the bore of a design, unpacked', () => {
     expect(open.inserts).toEqual([{ lengthMm: 5, diameterMm: 17.2 }])
   })
 
+  it('has an ascending valve’s loop at that valve', () => {
+    const loops = [
+      { id: 'A', lengthMm: 100, pressed: [], released: ['3'] },
+      { id: 'L1', lengthMm: 480, pressed: ['1'] },
+    ]
+    const { inserts } = inputOf({ loops }).fingerings.find(({ fingering }) => fingering === '1')!
+    expect(inserts.map(({ lengthMm }) => lengthMm)).toEqual([480, 100])
+  })
+
   it('has an ascending valve’s loop in the open route', () => {
     const loops = [{ id: 'A', lengthMm: 100, pressed: [], released: ['1'] }]
     const { open, fingerings } = inputOf({ loops })
@@ -126,6 +135,12 @@ describe('a refusal of the bore’s calculations', () => {
       expected: 'a temperature from -12 to 60 °C: the air at the lips is as far from the mean of 24 °C',
     })
     expect(refusalOf({ temperatureC: 24 }, -12)).toBeNull()
+    // 2·0 + 30 is the warmest; 2·24.004 − 60 = −11.992, and 2·−24.004 + 30 = −18.008, each brought inwards.
+    expect(refusalOf({ temperatureC: 0 }, 40)?.expected).toMatch(/^a temperature from -30 to 30 °C:/)
+    expect(refusalOf({ temperatureC: 24.004 }, -20)?.expected).toMatch(/^a temperature from -11.99 to 60 °C:/)
+    expect(refusalOf({ temperatureC: -24.004 }, 10)?.expected).toMatch(
+      /^a temperature from -30 to -18.01 °C:/,
+    )
     expect(refusalOf({ temperatureC: 70 }, 60)).toEqual({
       path: 'air.temperatureC',
       found: '70',
