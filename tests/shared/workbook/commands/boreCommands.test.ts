@@ -179,6 +179,13 @@ describe('a measured profile', () => {
     expect(boreLengthMm(next)).toBe(1300)
   })
 
+  it('with a point where the valves stood has it once on either side', () => {
+    const points = [profile.points[0]!, [250, 11.4], profile.points.at(-1)!] as const
+    const next = sectionsAfter(replaceByProfile('design', 1, 4, { ...profile, points }))
+    expect(next[1]).toEqual({ ...profile, points: points.slice(0, 2) })
+    expect(next[3]).toEqual({ ...profile, points: points.slice(1) })
+  })
+
   it('shorter than the way to the valves ends at them', () => {
     const short = { ...profile, points: profile.points.slice(0, 2) }
     const next = sectionsAfter(replaceByProfile('design', 1, 4, short))
