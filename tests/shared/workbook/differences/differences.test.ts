@@ -2,6 +2,7 @@ import { isDeepStrictEqual } from 'node:util'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { differences } from '#shared/workbook/differences/differences.ts'
+import { shortened } from '#shared/workbook/differences/placeWords.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { anyWorkbook } from '../../../fixtures/anyWorkbook.ts'
 import { loosened, workbookWith } from '../../../fixtures/workbooks.ts'
@@ -178,6 +179,26 @@ describe('a difference', () => {
     expect(found?.before).toMatch(/^….*Monday/)
     expect(found?.after).toMatch(/^….*Friday/)
     expect(found?.before?.length).toBeLessThan(70)
+  })
+
+  it.each([
+    ['as many are whole', 'a'.repeat(60), 0, 'a'.repeat(60)],
+    ['the rest is left out', 'a'.repeat(61), 0, `${'a'.repeat(60)}…`],
+    ['a trumpet is one', '🎺'.repeat(61), 0, `${'🎺'.repeat(60)}…`],
+    [
+      'from 15 before what must be seen',
+      `${'a'.repeat(50)}${'b'.repeat(50)}`,
+      50,
+      `…${'a'.repeat(15)}${'b'.repeat(45)}…`,
+    ],
+    [
+      'to the end where it is near',
+      `${'a'.repeat(90)}${'b'.repeat(10)}`,
+      90,
+      `…${'a'.repeat(15)}${'b'.repeat(10)}`,
+    ],
+  ])('has its text cut to 60 signs: %s', (_, text, from, expected) => {
+    expect(shortened(text, from)).toBe(expected)
   })
 
   it('of a key that this version does not know is told too', () => {
