@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { prepareBody } from '#shared/bore/body.ts'
+import { cutBore } from '#shared/bore/cutBore.ts'
 import { impedanceAt } from '#shared/bore/inputImpedance.ts'
 import { resonancesOf } from '#shared/bore/resonances.ts'
 import type { BoreSection } from '#shared/bore/section.ts'
@@ -34,6 +35,10 @@ describe('a bore that is odd but sound gives a result', () => {
       expect(cone[i]!.hz).toBeCloseTo(hz, 6)
       expect(bell[i]!.hz).toBeCloseTo(hz, 6)
     }
+  })
+
+  test('a bore that ends at its valves has their mouth', () => {
+    expect(cutBore([tube, { kind: 'valves', diameterMm: 16 }], 0, 36).mouthRadiusM).toBe(0.008)
   })
 
   test('a converging cone has peaks', () => {

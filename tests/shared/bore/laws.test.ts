@@ -1,6 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { keefeAir } from '#shared/air/keefeAir.ts'
 import { prepareBody } from '#shared/bore/body.ts'
+import { prepareWaves } from '#shared/bore/boreWaves.ts'
 import { carryBack } from '#shared/bore/carryBack.ts'
 import { cutBore } from '#shared/bore/cutBore.ts'
 import { impedanceAt } from '#shared/bore/inputImpedance.ts'
@@ -145,6 +147,14 @@ describe('the impedance', () => {
       expect(hz).toBeLessThan(warm[i]!)
     }
     expect(peaks({ temperatureC: 30, bellTemperatureC: 30 })).toEqual(warm)
+  })
+
+  // 28 − (28 − 20) · 250 / 1000
+  test('the loops have the air of the place they stand at', () => {
+    const tube = (lengthMm: number): BoreSection => ({ kind: 'cylinder', lengthMm, diameterMm: 12 })
+    const sections: readonly BoreSection[] = [tube(250), { kind: 'valves', diameterMm: 12 }, tube(750)]
+    const cooling = { temperatureC: 28, bellTemperatureC: 20 }
+    expect(prepareWaves(sections, cooling, 0, 36).place.air).toEqual(keefeAir(26))
   })
 })
 
