@@ -71,4 +71,11 @@ describe('the scale on a fundamental', () => {
     expect(scaleOn(100, 100)).toEqual([100])
     expect(scaleOn(100, 50)).toEqual([100])
   })
+
+  it('has its last note wherever it ends on one, and not before', () => {
+    for (let steps = 0; steps <= 60; steps++) {
+      expect(scaleOn(43.654, 43.654 * 2 ** (steps / 12))).toHaveLength(steps + 1)
+      expect(scaleOn(43.654, 43.654 * 2 ** ((steps + 0.99) / 12))).toHaveLength(steps + 1)
+    }
+  })
 })
