@@ -174,6 +174,17 @@ describe('lengths that aim at the resonances', () => {
     expect(asked(alone).solve().rmsCents).toBeLessThan(0.6 * asked(workbook).solve().rmsCents)
   })
 
+  it('are found from a loop of its own bore that is hardly there', () => {
+    const workbook = boreWorkbook()
+    const [design] = workbook.designs
+    const loops = design!.loops.map((loop) =>
+      loop.id === 'L2' ? { ...loop, lengthMm: 1, diameterMm: 11.9 } : loop,
+    )
+    const found = asked({ ...workbook, designs: [{ ...design!, loops }] }).solve()
+    expect(found.status).toBe('converged')
+    expect(Math.abs(found.lengthsMm.L2! - asked(workbook).solve().lengthsMm.L2!)).toBeLessThan(10)
+  })
+
   it('count each mode of a fingering from the cents that it is to be off', () => {
     const { problem } = asked(boreWorkbook())
     const rows = problem.rows.map((row) => (row.name === '1-2' ? { ...row, offsetCents: 5 } : row))
