@@ -136,6 +136,14 @@ describe('the drawing of a bore', () => {
     expect(drawnBore(highBore, 600, true).stretch).toBeGreaterThan(1)
   })
 
+  it('has no more points than an eye can tell apart, the last among them', () => {
+    const points = Array.from({ length: 4001 }, (_, i) => [i / 4, i < 4000 ? 12 : 12.2] as const)
+    const drawn = drawnBore([{ kind: 'profile', points }], 632, false)
+    expect(drawn.mouthHalfPx).toBeCloseTo(6.1 * 0.6, 9)
+    expect(drawn.upper).toMatch(/L616\.00 \d+\.\d+$/)
+    expect(drawn.upper.split('L').length).toBeLessThan(1600)
+  })
+
   it('has joints to move only between sections that have a length to give', () => {
     const drawn = drawnBore(highBore, 600, false)
     expect(movableJoints(highBore, drawn).map(({ index, next }) => [index, next])).toEqual([
