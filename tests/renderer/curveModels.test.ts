@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { systemOf } from '#shared/valves/systems/systems.ts'
 import { designFromSystem, emptyWorkbook } from '#shared/workbook/newWorkbook.ts'
-import { curvesByFingering, curvesByNote } from '../../src-renderer/curves/curveModels.ts'
+import { curvesByFingering, curvesByNote, placeOfSelection } from '../../src-renderer/curves/curveModels.ts'
 import { derive } from '../../src-renderer/state/derived.ts'
+import { workbookWith } from '../fixtures/workbooks.ts'
 
 const empty = emptyWorkbook('Systems')
 
@@ -62,5 +63,38 @@ describe('curves by note', () => {
       expect(series[0]?.values[place]).toBeNull()
     }
     expect(unreached[0]!.notes.length).toBe(series[0]!.values.filter((value) => value === null).length)
+  })
+})
+
+describe('what is selected', () => {
+  it('has its place in the curves, by its design, note, valves and harmonic', () => {
+    const model = curvesByNote(derivedOf('plain-3', 'plain-4').derived, 'plain-3', 'flats', 15)
+    for (const [series, category] of [
+      [0, 20],
+      [1, 20],
+      [1, 21],
+    ] as const) {
+      const selection = model.cells[series]![category]!
+      expect(placeOfSelection(model, selection)).toEqual({ series, category })
+      if (selection.kind !== 'note') throw new Error(selection.kind)
+      expect(placeOfSelection(model, { ...selection, midi: 0 })).toBeNull()
+      expect(placeOfSelection(model, { ...selection, harmonic: 99 })).toBeNull()
+      expect(placeOfSelection(model, { ...selection, pressed: ['1', '2', '3', '4'] })).toBeNull()
+    }
+    const byFingering = curvesOf('plain-3', 'compensating-3')
+    expect(placeOfSelection(byFingering, byFingering.cells[1]![3]!)).toEqual({ series: 1, category: 3 })
+    expect(placeOfSelection(byFingering, null)).toBeNull()
+  })
+})
+
+describe('more fingerings than a chart can hold', () => {
+  // Nine valves have 2^9 = 512 fingerings, 1 + 9 + 36 + 84 + 126 = 256 of them with four valves or fewer.
+  it('are left out and counted, those of the most valves first', () => {
+    const valves = Array.from({ length: 9 }, (_, i) => ({ id: `${i + 1}`, semitones: i + 1 }))
+    const workbook = workbookWith('plain-3', { valves })
+    const derived = derive(workbook, workbook.designs[0]!, 0)
+    const { categories, leftOut } = curvesByFingering([derived], 'design', 'all', 15)
+    expect([categories.length, leftOut]).toEqual([256, 256])
+    expect(Math.max(...categories.map(({ label }) => label.split('-').length))).toBe(4)
   })
 })
