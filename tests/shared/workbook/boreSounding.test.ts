@@ -4,6 +4,7 @@ import { chosenProblem, type LengthChoices } from '#shared/solve/lengthChoices.t
 import type { LengthProblem } from '#shared/solve/lengthProblem.ts'
 import { solveLengths } from '#shared/solve/solveLengths.ts'
 import { solveSounding, soundedNow } from '#shared/solve/solveSounding.ts'
+import type { Sounding } from '#shared/solve/sounding.ts'
 import { tuningTables } from '#shared/tuning/tables.ts'
 import type { Bore } from '#shared/workbook/bore.ts'
 import { boreInput } from '#shared/workbook/boreInput.ts'
@@ -16,6 +17,7 @@ import { boreWorkbook } from '../../fixtures/boreWorkbook.ts'
 import { exampleWorkbook } from '../../fixtures/exampleFiles.ts'
 import { workbookWith } from '../../fixtures/workbooks.ts'
 import { demand } from '../bore/bores.ts'
+import { freeLoop, plainThree } from '../solve/plainProblem.ts'
 
 const programmer = await loadHighs()
 const plainly: LengthChoices = {
@@ -239,6 +241,27 @@ describe('lengths that aim at the resonances', () => {
     expect(wider(11.9).status).toBe('converged')
     for (const [id, mm] of Object.entries(wider(11.9).lengthsMm))
       expect(Math.abs(mm - plain.lengthsMm[id]!)).toBeLessThan(10)
+  })
+})
+
+describe('another model of the errors', () => {
+  // A cent flatter for each millimetre, and at zero at 200 mm.
+  const problem = plainThree(['1'], 'rms', { loops: [freeLoop('L1', 210)] })
+  const answerWith = (centsPerMm: number) => {
+    const sounding: Sounding = ({ lengthsMm }) => {
+      const note = { row: 0, name: 'mode 2', weight: 1, cents: 200 - lengthsMm.L1! }
+      return { notes: [{ ...note, centsPerMm: new Map([['L1', centsPerMm]]) }] }
+    }
+    return solveSounding(problem, sounding, null) as LengthSolution
+  }
+
+  it('is followed to its end', () => {
+    expect(answerWith(-1).status).toBe('converged')
+    expect(answerWith(-1).lengthsMm.L1).toBeCloseTo(200, 2)
+  })
+
+  it('whose slopes lead astray is followed no farther, and the answer says that it stopped', () => {
+    expect(answerWith(1)).toMatchObject({ status: 'stopped', lengthsMm: { L1: 210 } })
   })
 })
 
