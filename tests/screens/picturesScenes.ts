@@ -10,7 +10,7 @@ async function picture(page: Page, title: RegExp, name: string): Promise<void> {
 async function show(page: Page, name: string): Promise<void> {
   await page.getByRole('tab', { name: 'Pictures' }).click()
   await page.getByRole('navigation', { name: 'Pictures' }).getByRole('button', { name }).click()
-  await page.locator('svg.picture, .picturePlace .empty').first().waitFor()
+  await page.locator('svg.picture, .neverInCompany').first().waitFor()
 }
 
 async function twelveValves(page: Page): Promise<void> {
