@@ -4,6 +4,7 @@ import { moves, soak } from './soak/soak.ts'
 /** Functions of the command files that make no command. */
 const noCommands = new Set([
   'copyIdOf',
+  'jobCount',
   'jobsOf',
   'meantLoop',
   'strangers',
