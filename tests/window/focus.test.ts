@@ -91,6 +91,7 @@ describe('F6', () => {
     const { page } = await form.open()
     await startFrom(page, 'Plain, three valves')
     await goTo(page, 'Pictures')
+    await page.getByRole('complementary', { name: 'Tubing' }).waitFor({ state: 'hidden' })
     await page.keyboard.press('F6')
     expect(await focused(page)).toBe('File')
     await page.keyboard.press('Control+k')
