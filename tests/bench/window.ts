@@ -1,4 +1,5 @@
 import { resolve } from 'node:path'
+import { setTimeout } from 'node:timers/promises'
 import { chromium, type Page } from 'playwright-core'
 import { writeWorkbook } from '#shared/workbook/writeWorkbook.ts'
 import { serveWindow } from '../../src-main/server/server.ts'
@@ -69,7 +70,7 @@ async function dragFrames(address: string): Promise<Frames> {
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
   await page.mouse.move(x, y)
   await page.mouse.down()
-  await drag(page, x, y, 200)
+  await drag(page, x, y, 500)
   const trace = await page.context().newCDPSession(page)
   const events: TraceEvent[] = []
   trace.on('Tracing.dataCollected', ({ value }) => events.push(...(value as unknown as TraceEvent[])))
@@ -77,7 +78,7 @@ async function dragFrames(address: string): Promise<Frames> {
     traceConfig: { includedCategories: ['devtools.timeline', 'toplevel'] },
   })
   await startCounting(page)
-  await drag(page, x, y, 1200)
+  await drag(page, x, y, 3000)
   const perSecond = await stopCounting(page)
   await page.mouse.up()
   const done = new Promise((resolved) => trace.once('Tracing.tracingComplete', resolved))
@@ -87,12 +88,15 @@ async function dragFrames(address: string): Promise<Frames> {
   return { perSecond, workMs: frameMs(events, 'dur'), threadMs: frameMs(events, 'tdur') }
 }
 
-/** Moves the held loop back and forth, faster than frames come. */
+/** Moves the held loop back and forth as often as an ordinary mouse tells of it, faster than frames come. */
 async function drag(page: Page, x: number, y: number, moves: number): Promise<void> {
+  const arriving: Promise<void>[] = []
   for (let move = 1; move <= moves; move++) {
-    await page.mouse.move(x - 40 + 40 * Math.cos(move / 12), y)
-    await page.waitForTimeout(6)
+    // A move is acknowledged with the next frame: the hand does not wait for that.
+    arriving.push(page.mouse.move(x - 40 + 40 * Math.cos(move / 24), y))
+    await setTimeout(8)
   }
+  await Promise.all(arriving)
 }
 
 /** Given as text: the page knows nothing of what a TypeScript runner adds to functions. */
