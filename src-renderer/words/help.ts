@@ -20,7 +20,7 @@ export const helpKeys = (main: string): readonly (readonly [keys: string, act: s
   [`${main}P`, 'paper: the report, or the sheet of the job on the bench'],
   ['F1', 'this help'],
   [`${main}Z, ${main}Shift+Z`, 'undo, redo'],
-  ['F6, Shift+F6', 'to the next or the last part of the window'],
+  ['F6, Shift+F6', 'to the next part of the window, and back'],
   ['← → ↑ ↓ in a chart', 'read the values; Enter shows the account'],
   ['← → on a loop’s bow', 'half a millimetre of tube; with Shift 5 mm, Page keys 10 mm'],
   ['↑ ↓ in a field', 'a step up or down; with Shift ten'],
