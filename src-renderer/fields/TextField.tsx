@@ -31,7 +31,9 @@ export function TextField(props: TextFieldProps): ReactNode {
     setDraft(null)
     setMessage(null)
     const { value, steps } = before.current
-    if (props.value !== value && !dropStepsAfter(steps)) props.take(value)
+    // What was just taken may not be drawn yet: the steps know of it before the value does.
+    const isTaken = props.value !== value || stepsDone() !== steps
+    if (isTaken && !dropStepsAfter(steps)) props.take(value)
   }
   return (
     <div className={`field text ${props.className ?? ''}`}>

@@ -7,7 +7,7 @@ let frame = 0
 
 /**
  * A value that may lag behind: what is under the hand is drawn at once, and what only tells of it follows, one
- * follower every second frame, so that no frame of a drag has all the work. A follower always gets the newest value, and
+ * follower a frame, so that no frame of a drag has all the work. A follower always gets the newest value, and
  * keeps its place in the queue when a newer one comes.
  */
 export function useFollowing<T>(value: T): T {
@@ -32,10 +32,5 @@ function takeTurn(): void {
   if (first === undefined) return
   waiting.delete(first[0])
   first[1]()
-  if (waiting.size > 0) frame = requestAnimationFrame(rest)
-}
-
-/** A frame without a follower. */
-function rest(): void {
-  frame = requestAnimationFrame(takeTurn)
+  if (waiting.size > 0) frame = requestAnimationFrame(takeTurn)
 }
