@@ -69,6 +69,7 @@ export function curvesByFingering(
     ...model,
     title: words.titles.fingering,
     heading: which === 'usual' ? steps : words.columns.fingering,
+    unreached: [],
   }
 }
 
@@ -102,6 +103,11 @@ export function curvesByNote(
     ...assembled(designs, rows, selectedId, bandCents),
     title: words.titles.note,
     heading: words.columns.note,
+    unreached: designs.flatMap(({ design }, i) => {
+      const { places, byKey } = rows[i]!
+      const notes = places.filter(({ key }) => !byKey.has(key)).map(({ label }) => label)
+      return notes.length === 0 ? [] : [{ design: design.name, notes }]
+    }),
   }
 }
 
@@ -181,7 +187,7 @@ function assembled(
   rows: readonly Row[],
   selectedId: string | null,
   bandCents: number,
-): Omit<CurvesModel, 'title' | 'heading'> {
+): Omit<CurvesModel, 'title' | 'heading' | 'unreached'> {
   const categories = new Map<string, Place>()
   const first = designs.findIndex(({ design }) => design.id === selectedId)
   const inOrder = first < 0 ? rows : [rows[first]!, ...rows.toSpliced(first, 1)]
@@ -192,11 +198,6 @@ function assembled(
   return {
     bandCents,
     leftOut: categories.size - sorted.length,
-    unreached: designs.flatMap(({ design }, i) => {
-      const { places, byKey } = rows[i]!
-      const notes = places.filter(({ key }) => !byKey.has(key)).map(({ label }) => label)
-      return notes.length === 0 ? [] : [{ design: design.name, notes }]
-    }),
     categories: sorted.map(({ key, label, short }) =>
       short === undefined ? { key, label } : { key, label, short },
     ),
