@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import { a4Slip } from '#shared/bench/slips/pitchSlips.ts'
-import { plainFigure } from '#shared/quantity/figures.ts'
+import { briefFigure } from '#shared/quantity/figures.ts'
 import { Actions } from '../fields/Actions.tsx'
 import { NumberField } from '../fields/NumberField.tsx'
 import { benchWords } from '../words/bench.ts'
@@ -34,7 +34,7 @@ export function A4Field({ label, a4Hz, help, take }: A4FieldProps): ReactNode {
         label={benchWords.pitchesFor(label)}
         text="▾"
         items={pitches.map((hz) => ({
-          text: benchWords.hertz(plainFigure(hz, Number.isInteger(hz) ? 0 : 1)),
+          text: benchWords.hertz(briefFigure(hz, 1)),
           act: () => take(hz),
         }))}
       />

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import type { BenchList } from '#shared/workbook/bench.ts'
+import { type BenchList, benchLists } from '#shared/workbook/bench.ts'
 import { jobCount } from '#shared/workbook/commands/benchCommands.ts'
 import { useSelectedDesign } from '../state/derived.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
@@ -20,7 +20,7 @@ const emptyWords: Readonly<Record<BenchList, { readonly emptyTitle: string; read
 /** Stands where a part of the bench has no job yet; while the whole bench has none, with the other ways to begin. */
 export function NothingYet({ list }: { readonly list: BenchList }): ReactNode {
   const isBare = useWorkbook(({ workbook }) => workbook !== null && jobCount(workbook) === 0)
-  const others = (['slides', 'readings', 'pitchChanges'] as const).filter((other) => other !== list)
+  const others = benchLists.filter((other) => other !== list)
   return (
     <div className="nothingYet">
       <h1>{emptyWords[list].emptyTitle}</h1>

@@ -1,5 +1,5 @@
 import type { MenuCommand } from '#shared/bridge/bridge.ts'
-import type { BenchList } from '#shared/workbook/bench.ts'
+import { type BenchList, benchLists } from '#shared/workbook/bench.ts'
 import { useBench } from '../bench/benchStore.ts'
 import { startNewJob } from '../bench/newJobActions.ts'
 import { keysOf } from '../bridge/keysOf.ts'
@@ -57,7 +57,7 @@ const withDesign: readonly Item[] = [
   command('stop', stopListening),
   command('byFingering', () => useView.setState({ page: 'curves', by: 'fingering' })),
   command('byNote', () => useView.setState({ page: 'curves', by: 'note' })),
-  ...(['slides', 'readings', 'pitchChanges'] as const).map((list) => command(list, () => newJob(list))),
+  ...benchLists.map((list) => command(list, () => newJob(list))),
   command('onePiece', () => {
     useView.setState({ page: 'bench' })
     useBench.setState({ part: 'onePiece' })

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { plainFigure } from '#shared/quantity/figures.ts'
+import { briefFigure } from '#shared/quantity/figures.ts'
 import type { DerivedDesign } from '../state/derived.ts'
 import { choose, useLengths, weigh } from '../state/lengthsStore.ts'
 import { choiceWords } from '../words/lengths.ts'
@@ -53,5 +53,5 @@ function oneAStep({ tables }: DerivedDesign): ReadonlyMap<string, number> {
 }
 
 export function weightFigure(weight: number): string {
-  return plainFigure(weight, Number.isInteger(weight) ? 0 : 2)
+  return briefFigure(weight, 2)
 }

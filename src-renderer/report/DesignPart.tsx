@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { lengthText, plainFigure } from '#shared/quantity/figures.ts'
+import { briefFigure, lengthText, plainFigure } from '#shared/quantity/figures.ts'
 import type { Workbook } from '#shared/workbook/workbook.ts'
 import { Fact } from '../bench/sheet/Fact.tsx'
 import { today } from '../bench/sheet/today.ts'
@@ -30,10 +30,10 @@ export function ReferenceFacts({ workbook: { reference, air } }: { readonly work
   const { temperament, a4Hz } = reference
   const key = 'key' in temperament ? ` ${targetWords.on} ${temperament.key}` : ''
   const humidity = plainFigure(100 * air.relativeHumidity, 0)
-  const degrees = (celsius: number): string => `${plainFigure(celsius, Number.isInteger(celsius) ? 0 : 1)} °C`
+  const degrees = (celsius: number): string => `${briefFigure(celsius, 1)} °C`
   return (
     <>
-      <Fact name={words.reference}>{plainFigure(a4Hz, Number.isInteger(a4Hz) ? 0 : 1)} Hz</Fact>
+      <Fact name={words.reference}>{briefFigure(a4Hz, 1)} Hz</Fact>
       <Fact name={words.temperament}>{`${targetWords.temperaments[temperament.kind]}${key}`}</Fact>
       <Fact name={words.air}>{`${degrees(air.temperatureC)}, ${humidity} %`}</Fact>
       {air.playingTemperatureC === undefined ? null : (
@@ -47,9 +47,7 @@ export function ReferenceFacts({ workbook: { reference, air } }: { readonly work
 export function DesignPart({ derived }: { readonly derived: DerivedDesign }): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   const { design, tables } = derived
-  const valves = design.valves.map(({ id, semitones }) =>
-    words.semitones(id, plainFigure(semitones, Number.isInteger(semitones) ? 0 : 2)),
-  )
+  const valves = design.valves.map(({ id, semitones }) => words.semitones(id, briefFigure(semitones, 2)))
   return (
     <section className="reportDesign">
       <h2>{design.name}</h2>

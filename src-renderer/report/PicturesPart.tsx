@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { fingeringName } from '#shared/valves/fingering.ts'
 import { apartOf, companyFingering, companyFingerings } from '../pictures/company/apartOf.ts'
 import { StepsPicture } from '../pictures/company/StepsPicture.tsx'
 import { HarmonicsPicture } from '../pictures/harmonics/HarmonicsPicture.tsx'
@@ -31,7 +32,7 @@ export function PicturesPart({ derived, widthPx }: PicturesPartProps): ReactNode
           design={name}
           ruler={rulerOf(derived, 'usual')}
           width={widthPx}
-          marked={pressed.length === 0 ? '0' : pressed.join('-')}
+          marked={fingeringName(pressed)}
         />
       </PaperPicture>
       {fingering === undefined ? null : (

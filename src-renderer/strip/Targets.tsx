@@ -3,7 +3,7 @@ import { a4Slip } from '#shared/bench/slips/pitchSlips.ts'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { centsFrom440 } from '#shared/pitch/reference.ts'
 import type { Temperament } from '#shared/pitch/temperament.ts'
-import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { briefFigure, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { Tuning } from '#shared/tuning/instrument.ts'
 import { setA4, setTemperament, setTuning } from '#shared/workbook/commands/workbookCommands.ts'
 import type { WorkbookAir } from '#shared/workbook/workbook.ts'
@@ -70,7 +70,7 @@ function PitchChoice({ a4Hz }: { readonly a4Hz: number }): ReactNode {
 
 function airText(air: WorkbookAir): string {
   const { playingTemperatureC } = air
-  const degrees = (value: number): string => plainFigure(value, Number.isInteger(value) ? 0 : 1)
+  const degrees = (value: number): string => briefFigure(value, 1)
   const played = playingTemperatureC === undefined ? null : degrees(playingTemperatureC)
   return words.airOf(degrees(air.temperatureC), plainFigure(100 * air.relativeHumidity, 0), played)
 }

@@ -1,6 +1,6 @@
 import { memo, type ReactNode } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
-import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { briefFigure, signedCents } from '#shared/quantity/figures.ts'
 import { slideMovementMm } from '#shared/tubing/slideMovement.ts'
 import { accountOf } from '#shared/tuning/account.ts'
 import type { Combination } from '#shared/tuning/combinations.ts'
@@ -59,7 +59,7 @@ function CombinationAccount({
         </b>
       </p>
       <p>
-        <span>{words.needs(plainFigure(row.semitones, Number.isInteger(row.semitones) ? 0 : 2))}</span>
+        <span>{words.needs(briefFigure(row.semitones, 2))}</span>
         <b>
           {figure(row.requiredLengthMm)} <i>{unit}</i>
         </b>

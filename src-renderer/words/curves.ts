@@ -1,9 +1,11 @@
+import { fewNames } from '#shared/quantity/fewNames.ts'
+
 /** What the error charts, their tables and the page of the curves say. */
 export const curvesWords = {
   leftOut: (shown: number, left: number) =>
     `The ${shown} fingerings of the fewest valves; ${left} more are not shown. A design’s own are all in its table “All combinations of the design”.`,
   unreached: (designs: readonly { readonly design: string; readonly notes: readonly string[] }[]) =>
-    `No fingering comes within 60 cents: ${designs.map(({ design, notes }) => `${design}, ${few(notes)}`).join('; ')}.`,
+    `No fingering comes within 60 cents: ${designs.map(({ design, notes }) => `${design}, ${fewNames(notes)}`).join('; ')}.`,
   allHidden: 'Every design is hidden. Show one in the line-up to see its curve.',
   headings: { fingering: 'Combination error', note: 'Error by note' },
   alongAxis: 'Along the axis',
@@ -24,8 +26,3 @@ export const curvesWords = {
   value: (design: string, place: string, cents: string) => `${design}, ${place}: ${cents} cents`,
   axis: 'cents, sharp above the line',
 } as const
-
-/** Names of a few notes, and how many more there are. */
-function few(names: readonly string[]): string {
-  return names.length <= 6 ? names.join(', ') : `${names.slice(0, 5).join(', ')} and ${names.length - 5} more`
-}

@@ -75,7 +75,7 @@ export function nearestMidi(hz: number, a4Hz: number): number {
  */
 export function nearestNote(hz: number, reference: Reference): number {
   const cents = midiCentsOfHz(hz, reference.a4Hz)
-  const near = Math.round(cents / 100)
+  const near = nearestMidi(hz, reference.a4Hz)
   const off = (midi: number): number => Math.abs(cents - targetMidiCents(midi, reference.temperament))
   // A note of any temperament lies within a hundred cents of its place on the equal scale.
   return [near, near - 1, near + 1, near - 2, near + 2].reduce((best, midi) =>

@@ -16,6 +16,15 @@ export function plainFigure(value: number, digits: number): string {
 }
 
 /**
+ * A figure with its decimals, and a whole number with none.
+ *
+ * @example briefFigure(440, 1) // '440'
+ */
+export function briefFigure(value: number, digits: number): string {
+  return plainFigure(value, Number.isInteger(value) ? 0 : digits)
+}
+
+/**
  * A figure for people with its sign, as `plainFigure` writes it: more has a plus, less a true minus, what rounds to
  * zero neither.
  *

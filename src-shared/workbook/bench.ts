@@ -16,6 +16,9 @@ export interface BenchLists {
 /** The key of one list of jobs in the file. */
 export type BenchList = keyof BenchLists
 
+/** Every list of jobs, in the order of the bench. */
+export const benchLists: readonly BenchList[] = ['slides', 'readings', 'pitchChanges']
+
 /**
  * A slide to be made for a loop of a design: its target is the loop's length there. Lengths in mm along the centre
  * line; `outAtPitchMm` and `travelMm` are movement. What is absent is as in `slideDefaults`.

@@ -1,5 +1,5 @@
 import { noteName } from '#shared/pitch/noteName.ts'
-import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { briefFigure, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { type Candidate, isSameWay } from '#shared/tuning/candidates.ts'
 import { type Note, playedCandidate } from '#shared/tuning/notes.ts'
 import { alignedTable, type Column } from '../alignedTable.ts'
@@ -38,7 +38,7 @@ const combinationColumns: readonly Column[] = [
 
 /** Whole numbers as they are, others to two decimals. */
 function semitoneText(semitones: number): string {
-  return plainFigure(semitones, Number.isInteger(semitones) ? 0 : 2)
+  return briefFigure(semitones, 2)
 }
 
 function combinations({ tables }: DesignTables): string {

@@ -3,7 +3,7 @@ import type { FromOnePiece, OnePiece } from '#shared/bench/fromOnePiece.ts'
 import { centsBetween } from '#shared/pitch/cents.ts'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { nearestMidi, targetHz } from '#shared/pitch/reference.ts'
-import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { briefFigure, lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { takeIntoDesign } from '#shared/workbook/commands/takeIntoDesign.ts'
 import { tryRun } from '../../fields/refusal.ts'
 import type { DerivedDesign } from '../../state/derived.ts'
@@ -38,7 +38,7 @@ export function OnePieceAnswer({ derived, answer, piece }: OnePieceAnswerProps):
           plainFigure(answer.fundamentalHz, 2),
           noteName(midi, spelling),
           cents,
-          plainFigure(a4Hz, Number.isInteger(a4Hz) ? 0 : 1),
+          briefFigure(a4Hz, 1),
         )}
       </p>
       <TableOut
@@ -59,7 +59,7 @@ export function OnePieceAnswer({ derived, answer, piece }: OnePieceAnswerProps):
           {derived.design.valves.map(({ id, semitones }) => (
             <tr key={id}>
               <th scope="row">{id}</th>
-              <td>{plainFigure(semitones, Number.isInteger(semitones) ? 0 : 2)}</td>
+              <td>{briefFigure(semitones, 2)}</td>
               <td>
                 <b>{length(answer.loopsMm[id] ?? 0)}</b>
               </td>

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { plainFigure } from '#shared/quantity/figures.ts'
+import { briefFigure } from '#shared/quantity/figures.ts'
 import { Choice } from '../../fields/Choice.tsx'
 import { LengthField } from '../../fields/LengthField.tsx'
 import { NumberField } from '../../fields/NumberField.tsx'
@@ -28,7 +28,7 @@ export function OnePieceFields({ values, derived }: OnePieceFieldsProps): ReactN
           value={values.valveId}
           options={valves.map(({ id, semitones }) => ({
             value: id,
-            text: onePieceWords.valve(id, plainFigure(semitones, Number.isInteger(semitones) ? 0 : 2)),
+            text: onePieceWords.valve(id, briefFigure(semitones, 2)),
           }))}
           take={(valveId) => set({ valveId, loopMm: null })}
         />

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { briefFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { Combination } from '#shared/tuning/combinations.ts'
 import { lengthFigure } from '../../fields/LengthField.tsx'
 import { useSettings } from '../../state/settings.ts'
@@ -21,10 +21,7 @@ export function RouteFacts({ row, through, times, inUse }: RouteFactsProps): Rea
   const isNothing = Math.abs(missingMm) < 0.05
   const difference = isNothing ? words.difference : missingMm > 0 ? words.short : words.long
   const size = Math.abs(row.semitones)
-  const semitones = words.drop(
-    companyWords.semitones(plainFigure(size, Number.isInteger(size) ? 0 : 2)),
-    row.semitones < 0,
-  )
+  const semitones = words.drop(companyWords.semitones(briefFigure(size, 2)), row.semitones < 0)
   const tune = isNothing ? words.inTune : row.errorCents > 0 ? words.sharp : words.flat
   return (
     <section className="routeFacts" aria-label={words.facts} aria-live="polite">

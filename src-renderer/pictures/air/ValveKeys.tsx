@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { plainFigure } from '#shared/quantity/figures.ts'
+import { briefFigure } from '#shared/quantity/figures.ts'
 import type { Valve } from '#shared/valves/valve.ts'
 import { companyWords, airWords as words } from '../../words/pictures.ts'
 import { usePictures } from '../picturesStore.ts'
@@ -47,7 +47,7 @@ export function ValveKeys({ valves, pressed }: ValveKeysProps): ReactNode {
 
 function dropWords(semitones: number): string {
   const size = Math.abs(semitones)
-  const count = plainFigure(size, Number.isInteger(size) ? 0 : 2)
+  const count = briefFigure(size, 2)
   const drop = companyWords.semitones(count)
   return semitones < 0 ? words.drop(drop, true) : drop
 }

@@ -1,4 +1,4 @@
-import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { briefFigure, lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { InCompany } from '#shared/tuning/inCompany.ts'
 import { companyWords as words } from '../../words/pictures.ts'
 
@@ -164,7 +164,7 @@ function spanOf(fromMm: number, toMm: number, semitones: number): CompanyStep['s
 
 function semitoneWords(semitones: number): string {
   const size = Math.abs(semitones)
-  return words.semitones(plainFigure(size, Number.isInteger(size) ? 0 : 2))
+  return words.semitones(briefFigure(size, 2))
 }
 
 function fitWords(missingMm: number, cents: number, unit: Unit): string {

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { noteName } from '#shared/pitch/noteName.ts'
 import { nearestMidi } from '#shared/pitch/reference.ts'
-import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { briefFigure, signedCents } from '#shared/quantity/figures.ts'
 import { type HarmonicRow, scaleOn } from '#shared/tuning/harmonicSeries.ts'
 import { useSettings } from '../../state/settings.ts'
 import { useWorkbook } from '../../state/workbookStore.ts'
@@ -152,7 +152,7 @@ function Key({ band }: { readonly band: number }): ReactNode {
       </text>
       <circle cx={226} cy={at.key - 4} r="4.5" fill="var(--hot)" />
       <text x={237} y={at.key}>
-        {words.farTick(plainFigure(band, Number.isInteger(band) ? 0 : 1))}
+        {words.farTick(briefFigure(band, 1))}
       </text>
     </g>
   )

@@ -1,6 +1,7 @@
 import { type ReactNode, useMemo } from 'react'
-import { plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { briefFigure, signedCents } from '#shared/quantity/figures.ts'
 import type { TubeRuler } from '#shared/tuning/tubeRuler.ts'
+import { fingeringName } from '#shared/valves/fingering.ts'
 import { Segments } from '../../fields/Choice.tsx'
 import { Fold } from '../../fields/Fold.tsx'
 import { lengthFigure } from '../../fields/LengthField.tsx'
@@ -42,12 +43,7 @@ export function RulerPage({ derived }: { readonly derived: DerivedDesign }): Rea
       <PictureFrame
         name={pictureWords.fileOf(partWords.ruler.name, design.name)}
         draw={(width) => (
-          <RulerPicture
-            design={design.name}
-            ruler={ruler}
-            width={width}
-            marked={pressed.length === 0 ? '0' : pressed.join('-')}
-          />
+          <RulerPicture design={design.name} ruler={ruler} width={width} marked={fingeringName(pressed)} />
         )}
       />
       {ruler.rows.length < whole ? <p className="soft">{words.onlySome(ruler.rows.length, whole)}</p> : null}
@@ -85,7 +81,7 @@ function RulerTable({ design, ruler }: RulerTableProps): ReactNode {
           {ruler.rows.map((row) => (
             <tr key={row.fingering}>
               <th scope="row">{row.fingering}</th>
-              <td>{plainFigure(row.semitones, Number.isInteger(row.semitones) ? 0 : 2)}</td>
+              <td>{briefFigure(row.semitones, 2)}</td>
               <td className="wide">{row.pieces.map(({ name }) => name).join(', ')}</td>
               <td>{lengthFigure(row.lengthMm, unit)}</td>
               <td>{lengthFigure(row.requiredLengthMm, unit)}</td>

@@ -1,4 +1,4 @@
-import type { BenchList, BenchLists, BenchReading, BenchSlide } from '../bench.ts'
+import { type BenchList, type BenchLists, type BenchReading, type BenchSlide, benchLists } from '../bench.ts'
 import { newSlide } from '../newJobs.ts'
 import type { Workbook } from '../workbook.ts'
 import { type Command, coalesced, recorded, withOptional } from './command.ts'
@@ -118,8 +118,5 @@ function withJobs<L extends BenchList>(
 
 /** Number of jobs on the bench of a workbook. */
 export function jobCount(workbook: Pick<Workbook, 'bench'>): number {
-  return (['slides', 'readings', 'pitchChanges'] as const).reduce(
-    (sum, list) => sum + jobsOf(workbook, list).length,
-    0,
-  )
+  return benchLists.reduce((sum, list) => sum + jobsOf(workbook, list).length, 0)
 }

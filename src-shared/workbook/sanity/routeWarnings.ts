@@ -1,3 +1,4 @@
+import { fewNames } from '../../quantity/fewNames.ts'
 import type { TuningTables } from '../../tuning/tables.ts'
 import { gateWords, liesInRoute } from '../../valves/gate.ts'
 import { routing } from '../../valves/route.ts'
@@ -23,8 +24,7 @@ function fallenCombinations(tables: TuningTables, at: string): readonly Warning[
     ({ fingering, errorCents }) =>
       `${fingering} (${errorCents > 0 ? '+' : '−'}${Math.abs(errorCents).toFixed(0)})`,
   )
-  const found =
-    names.length > 6 ? `${names.slice(0, 5).join(', ')} and ${names.length - 5} more` : names.join(', ')
+  const found = fewNames(names)
   const expected = 'every usual fingering within 50 cents of its own note'
   return [
     { path: `${at}.loops`, found, expected, message: `Nearer to another note than to their own: ${found}.` },

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
+import { fewNames } from '#shared/quantity/fewNames.ts'
+import { briefFigure, lengthText, plainFigure, signedCents } from '#shared/quantity/figures.ts'
 import { readLength } from '#shared/quantity/length.ts'
 
 const anyNumber = fc.double()
@@ -68,5 +69,24 @@ describe('every figure', () => {
         for (const figure of figures) expect(figure).not.toMatch(/NaN|Infinity|-|[+−]0(\.0*)?( in)?$/)
       }),
     )
+  })
+})
+
+describe('a brief figure', () => {
+  test('has decimals only where it is no whole number', () => {
+    expect([440, 452.5, -3, 2.25].map((value) => briefFigure(value, 1))).toEqual([
+      '440',
+      '452.5',
+      '−3',
+      '2.3',
+    ])
+  })
+})
+
+describe('a few names', () => {
+  test('are all there up to six, of more the first five', () => {
+    expect(fewNames([...'abcdef'])).toBe('a, b, c, d, e, f')
+    expect(fewNames([...'abcdefg'])).toBe('a, b, c, d, e and 2 more')
+    expect(fewNames([])).toBe('')
   })
 })
