@@ -1,11 +1,11 @@
-import type { core } from 'zod'
+import { type core, safeParse, type ZodObject } from 'zod'
 import { setMainSlide } from '../tuning/mainSlide.ts'
 import type { Bench } from './bench.ts'
 import { brokenDesignRule, repeatedId } from './designRules.ts'
 import { type Failure, failure, foundText, pathText } from './failure.ts'
 import { instrumentOf } from './instrumentOf.ts'
 import { notFiniteAt } from './json/numbers.ts'
-import { designSchema, workbookSchema } from './schema.ts'
+import { designSchema, loopSchema, workbookSchema } from './schema.ts'
 import type { Design, Workbook } from './workbook.ts'
 
 /**
@@ -14,24 +14,65 @@ import type { Design, Workbook } from './workbook.ts'
  * @returns the first rule that is broken, with path, found and expected; `null` when the value is a workbook
  */
 export function brokenRule(value: unknown): Failure | null {
-  const around = workbookSchema.safeParse(value, untilFirst)
-  if (!around.success) return failureOfIssue(around.error.issues[0], value)
-  for (const [i, design] of around.data.designs.entries()) {
-    const issue = issueOfDesign(design)
-    if (issue !== null) return failureOfIssue({ ...issue, path: ['designs', i, ...issue.path] }, value)
-  }
+  const issue = issueOfWorkbook(value)
+  if (issue !== null) return failureOfIssue(issue, value)
   return numberNotFinite(value) ?? brokenWorkbookRule(value as Workbook)
 }
 
-/** Values are never changed, so a design whose shape was found good need not be looked at again. */
-const goodDesigns = new WeakSet<object>()
+function issueOfWorkbook(value: unknown): Issue | null {
+  return (
+    issueByKey(workbookSchema, value) ?? issueInList('designs', (value as Workbook).designs, issueOfDesign)
+  )
+}
 
-function issueOfDesign(design: unknown): Issue | null {
-  const isObject = typeof design === 'object' && design !== null
-  if (isObject && goodDesigns.has(design)) return null
-  const checked = designSchema.safeParse(design, untilFirst)
+function issueOfDesign(value: unknown): Issue | null {
+  return (
+    issueByKey(designSchema, value) ??
+    issueInList('loops', (value as Design).loops, (loop) => issueOf(loopSchema, loop))
+  )
+}
+
+/** Checks a record key by key: an edit leaves most of its values what they were, and those are good already. */
+function issueByKey(schema: ZodObject, value: unknown): Issue | null {
+  if (!isRecord(value)) return issueOf(schema, value)
+  if (goodAs.get(value) === schema) return null
+  for (const [key, part] of Object.entries(schema.shape)) {
+    const issue = issueOf(part, value[key])
+    if (issue !== null) return within([key], issue)
+  }
+  goodAs.set(value, schema)
+  return null
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+}
+
+function issueInList(
+  key: string,
+  items: readonly unknown[],
+  issueOfItem: (item: unknown) => Issue | null,
+): Issue | null {
+  for (const [i, item] of items.entries()) {
+    const issue = issueOfItem(item)
+    if (issue !== null) return within([key, i], issue)
+  }
+  return null
+}
+
+function within(path: readonly PropertyKey[], issue: Issue): Issue {
+  return { ...issue, path: [...path, ...issue.path] }
+}
+
+/** Values are never changed, so one that was found good need not be looked at again. */
+const goodAs = new WeakMap<object, unknown>()
+
+function issueOf(schema: core.$ZodType, value: unknown): Issue | null {
+  const isObject = typeof value === 'object' && value !== null
+  if (isObject && goodAs.get(value) === schema) return null
+  const checked = safeParse(schema, value, untilFirst)
   if (!checked.success) return checked.error.issues[0] ?? null
-  if (isObject) goodDesigns.add(design)
+  if (isObject) goodAs.set(value, schema)
   return null
 }
 

@@ -1,9 +1,12 @@
 import { expect, it } from 'vitest'
-import { designSchema, workbookSchema } from '#shared/workbook/schema.ts'
+import { designSchema, loopSchema, workbookSchema } from '#shared/workbook/schema.ts'
 import { keyOrder } from '#shared/workbook/writeWorkbook.ts'
 import { schemaKeys } from './schemaKeys.ts'
 
-const fileKeys = { ...schemaKeys(workbookSchema), designs: schemaKeys(designSchema) }
+const fileKeys = {
+  ...schemaKeys(workbookSchema),
+  designs: { ...schemaKeys(designSchema), loops: schemaKeys(loopSchema) },
+}
 
 it('gives every key that the schema knows its place in the file, and no other', () => {
   expect(keyOrder).toEqual(fileKeys)
