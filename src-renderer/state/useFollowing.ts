@@ -1,4 +1,4 @@
-import { startTransition, useEffect, useState } from 'react'
+import { useEffect, useState } from 'react'
 
 /** What waits for a frame of its own, the longest waiting first. */
 const waiting = new Map<object, () => void>()
@@ -7,15 +7,16 @@ let frame = 0
 
 /**
  * A value that may lag behind: what is under the hand is drawn at once, and what only tells of it follows, one
- * follower a frame, so that no frame of a drag has all the work. A follower always gets the newest value, and
- * keeps its place in the queue when a newer one comes.
+ * follower every other frame, so that no frame of a drag has all the work. A follower always gets the newest value,
+ * and keeps its place in the queue when a newer one comes. It is rendered with what the same frame draws under the
+ * hand: on its own it would have the page laid out twice.
  */
 export function useFollowing<T>(value: T): T {
   const [shown, setShown] = useState(value)
   const [place] = useState(() => ({}))
   useEffect(() => {
     if (shown === value) waiting.delete(place)
-    else queue(place, () => startTransition(() => setShown(() => value)))
+    else queue(place, () => setShown(() => value))
   }, [shown, value, place])
   useEffect(() => () => void waiting.delete(place), [place])
   return shown
@@ -28,9 +29,13 @@ function queue(place: object, follow: () => void): void {
 
 function takeTurn(): void {
   const [first] = waiting
-  frame = 0
+  frame = requestAnimationFrame(afterRest)
   if (first === undefined) return
   waiting.delete(first[0])
   first[1]()
-  if (waiting.size > 0) frame = requestAnimationFrame(takeTurn)
+}
+
+/** A frame without a follower: no figure need change faster than it can be read. */
+function afterRest(): void {
+  frame = waiting.size > 0 ? requestAnimationFrame(takeTurn) : 0
 }
