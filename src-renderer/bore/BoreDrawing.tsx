@@ -113,7 +113,7 @@ function Joint({ designId, sections, drawn, joint }: JointProps): ReactNode {
   const take = (mm: number): void => {
     run(moveBoreJoint(designId, index, mm - presentMm(designId, index, atMm)))
   }
-  const drag = useLengthDrag(atMm, 1 / drawn.pxPerMm, take)
+  const { drag } = useLengthDrag(atMm, 1 / drawn.pxPerMm, take)
   const lengthOf = (i: number): number => sectionLengthMm(sections[i]!)
   return (
     <span

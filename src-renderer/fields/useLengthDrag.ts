@@ -1,6 +1,7 @@
-import { type KeyboardEvent, type PointerEvent, useRef } from 'react'
+import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react'
 import { dropStepsAfter, endBurst, stepsDone } from '../state/workbookStore.ts'
 
+/** What the element that is dragged listens to. */
 export interface LengthDrag {
   readonly onPointerDown: (event: PointerEvent) => void
   readonly onPointerMove: (event: PointerEvent) => void
@@ -26,12 +27,15 @@ const stepsInMm = 10
 /**
  * Drags a length along a drawing, by pointer or keys. Each animation frame takes the newest place of the pointer, so
  * that curves follow without a queue; letting go ends the undo step.
+ *
+ * @returns what the element listens to, and the length, mm, that the pointer took hold of, while it holds it
  */
 export function useLengthDrag(
   lengthMm: number,
   mmPerPx: number,
   take: (lengthMm: number) => void,
-): LengthDrag {
+): { readonly drag: LengthDrag; readonly heldMm: number | null } {
+  const [heldMm, setHeldMm] = useState<number | null>(null)
   const held = useRef<Held>(null)
   const wanted = useRef<number>(null)
   const frame = useRef(0)
@@ -49,6 +53,7 @@ export function useLengthDrag(
     frame.current = 0
     wanted.current = null
     held.current = null
+    setHeldMm(null)
     if (!dropStepsAfter(steps)) take(fromMm)
     endBurst()
   }
@@ -57,13 +62,15 @@ export function useLengthDrag(
     cancelAnimationFrame(frame.current)
     flush()
     held.current = null
+    setHeldMm(null)
     endBurst()
   }
-  return {
+  const drag: LengthDrag = {
     onPointerDown: (event) => {
       if (event.button !== 0) return
       event.currentTarget.setPointerCapture(event.pointerId)
       endBurst()
+      setHeldMm(lengthMm)
       held.current = { fromX: event.clientX, fromMm: lengthMm, steps: stepsDone(), mmPerPx }
       const onEscape = ({ key }: globalThis.KeyboardEvent): void => {
         if (key === 'Escape') giveUp()
@@ -91,6 +98,7 @@ export function useLengthDrag(
     },
     onBlur: endBurst,
   }
+  return { drag, heldMm }
 }
 
 /** Millimetres that a key press adds. */

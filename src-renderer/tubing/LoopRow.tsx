@@ -22,7 +22,7 @@ import { useView } from '../state/viewStore.ts'
 import { run } from '../state/workbookStore.ts'
 import { loopWords as words } from '../words/tubing.ts'
 import { GateEditor } from './GateEditor.tsx'
-import { bowPx, type LoopDrawing, loopPath } from './loopScale.ts'
+import { gripPx, gripWidthPx, type LoopDrawing, loopPath } from './loopScale.ts'
 import { useLoopDrag } from './useLoopDrag.ts'
 
 interface LoopRowProps {
@@ -42,7 +42,7 @@ export const LoopRow = memo(function LoopRow(props: LoopRowProps): ReactNode {
   const unit = useSettings((settings) => settings.unit)
   const name = loop.name ?? loop.id
   const take = (lengthMm: number): string | null => tryRun(setLoopLength(designId, loop, lengthMm))
-  const drag = useLoopDrag(loop.lengthMm, drawing, take)
+  const { drag, heldMm } = useLoopDrag(loop.lengthMm, drawing, take)
   return (
     <li className={`loop${open ? ' open' : ''}${inRoute ? ' inRoute' : ''}`}>
       <div className="loopLine">
@@ -56,6 +56,15 @@ export const LoopRow = memo(function LoopRow(props: LoopRowProps): ReactNode {
           <span className="gate">{gateWords(loop)}</span>
         </button>
         <svg className="tube" width={drawing.widthPx} height="22" aria-hidden="true">
+          {heldMm === null ? null : (
+            <rect
+              className="held"
+              x={gripPx(loop.lengthMm, drawing)}
+              y="-4"
+              width={gripWidthPx}
+              height="30"
+            />
+          )}
           <path className="bore" d={loopPath(loop.lengthMm, drawing)} />
           {loop.pressed.length > 1 ? <path className="company" d={loopPath(loop.lengthMm, drawing)} /> : null}
         </svg>
@@ -69,7 +78,8 @@ export const LoopRow = memo(function LoopRow(props: LoopRowProps): ReactNode {
           aria-valuemax={Math.max(Math.ceil(drawing.longestMm), Math.ceil(loop.lengthMm))}
           aria-valuetext={lengthText(loop.lengthMm, unit)}
           title={words.bowHelp}
-          style={{ transform: `translateX(${bowPx(loop.lengthMm, drawing) - 11}px)` }}
+          // An element that moves has all layers of the page sorted anew, which a drag has no time for.
+          style={{ transform: `translateX(${gripPx(heldMm ?? loop.lengthMm, drawing)}px)` }}
           {...drag}
         />
         <LengthField

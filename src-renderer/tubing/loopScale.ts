@@ -9,6 +9,9 @@ export interface LoopDrawing {
 const bowRadiusPx = 6
 const leftPx = 2
 
+/** Width of what the hand takes hold of, CSS px. */
+export const gripWidthPx = 22
+
 /**
  * The path of a loop: its tube is drawn as two legs joined by a bow, so that the length drawn is the tube's to
  * scale. A loop shorter than the bow is drawn as the bow.
@@ -18,9 +21,9 @@ export function loopPath(lengthMm: number, { widthPx, longestMm }: LoopDrawing):
   return `M${leftPx} ${11 - bowRadiusPx}H${leftPx + leg}a${bowRadiusPx} ${bowRadiusPx} 0 0 1 0 ${2 * bowRadiusPx}H${leftPx}`
 }
 
-/** Where the bow's far end is, CSS px from the left. */
-export function bowPx(lengthMm: number, drawing: LoopDrawing): number {
-  return leftPx + legPx(lengthMm, drawing) + bowRadiusPx
+/** Where the grip around the bow's far end begins, CSS px from the left. */
+export function gripPx(lengthMm: number, drawing: LoopDrawing): number {
+  return leftPx + legPx(lengthMm, drawing) + bowRadiusPx - gripWidthPx / 2
 }
 
 /** Tube, mm, that a movement of the bow by `dxPx` adds: both legs grow. */

@@ -1,4 +1,4 @@
-import { type LengthDrag, useLengthDrag } from '../fields/useLengthDrag.ts'
+import { useLengthDrag } from '../fields/useLengthDrag.ts'
 import { type LoopDrawing, tubeOfMovementMm } from './loopScale.ts'
 
 /** Drags a loop's bow; a key press adds half a millimetre of tube. */
@@ -6,6 +6,6 @@ export function useLoopDrag(
   lengthMm: number,
   drawing: LoopDrawing,
   take: (lengthMm: number) => void,
-): LengthDrag {
+): ReturnType<typeof useLengthDrag> {
   return useLengthDrag(lengthMm, tubeOfMovementMm(1, drawing), take)
 }
