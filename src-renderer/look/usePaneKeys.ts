@@ -1,4 +1,5 @@
 import { useEffect } from 'react'
+import { dialogIsOpen } from './dialogIsOpen.ts'
 import { focusables, takesFocus } from './focusables.ts'
 
 /** The panes of the window, in the order that F6 goes through them. */
@@ -18,7 +19,7 @@ export function usePaneKeys(): void {
     }
     const key = (event: KeyboardEvent): void => {
       if (event.key !== 'F6' || event.ctrlKey || event.altKey || event.metaKey) return
-      if (document.querySelector('dialog[open]') !== null) return
+      if (dialogIsOpen()) return
       event.preventDefault()
       goOn(event.shiftKey ? -1 : 1, last)
     }

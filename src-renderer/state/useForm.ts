@@ -4,6 +4,7 @@ import { shownName } from '#shared/bridge/shownName.ts'
 import { bridge } from '../bridge/bridge.ts'
 import { useDialog } from '../dialogs/dialogStore.ts'
 import { useKeeping } from '../keeping/useKeeping.ts'
+import { dialogIsOpen } from '../look/dialogIsOpen.ts'
 import { filesWords } from '../words/files.ts'
 import {
   isDirty,
@@ -49,7 +50,7 @@ async function saveThenClose(): Promise<void> {
 
 /** Looks for something, unless a dialog waits for an answer. */
 function openFind(): void {
-  if (document.querySelector('dialog[open]') === null) useDialog.setState({ open: 'find' })
+  if (!dialogIsOpen()) useDialog.setState({ open: 'find' })
 }
 
 /** Prints the sheet of the job on the bench; elsewhere asks what of the workbook is wanted on paper. */
