@@ -66,7 +66,7 @@ export const reachWords = {
   mistyped: 'The main slide stands farther out than it can travel: one of the two is mistyped.',
   noNeed: 'The change needs no movement of the main slide.',
   need: (movement: string, inwards: boolean, tube: string) =>
-    `The change needs ${movement} of movement ${inwards ? 'in' : 'out'}, ${tube} of tube.`,
+    `The change needs ${movement} of movement ${inwards ? 'inwards' : 'outwards'}, ${tube} of tube.`,
   range: (lowestHz: string, highestHz: string) =>
     `Fully out it plays at A4 = ${lowestHz} Hz, fully in at ${highestHz} Hz.`,
   reaches: 'The main slide can do it, for the body; the loops stay as they are.',

@@ -1,3 +1,6 @@
+/** Said behind a length, `in` would be read as inches. */
+const ways = { in: 'inwards', out: 'outwards' } as const
+
 /** What the page and the sheet of a tuner's readings say. */
 export const readingsWords = {
   emptyTitle: 'From a tuner to lengths',
@@ -44,9 +47,9 @@ export const readingsWords = {
     maybeNothing ? `± ${error}, may be nothing` : `± ${error}`,
   nothing: 'nothing to change',
   takeMore: 'Where a change may be nothing, take more readings before you cut.',
-  slideMove: (movement: string, way: 'in' | 'out') => `${movement} ${way}`,
+  slideMove: (movement: string, way: 'in' | 'out') => `${movement} ${ways[way]}`,
   slideHas: (loop: string, movement: string, way: 'in' | 'out') =>
-    `The slide of ${loop} can move ${movement} ${way} and no more`,
+    `The slide of ${loop} can move ${movement} ${ways[way]} and no more`,
   slideAtEnd: (loop: string, way: 'in' | 'out') => `The slide of ${loop} is all the way ${way} already`,
   andAdd: (start: string, tube: string) => `${start}: add the ${tube} of tube left over.`,
   andTakeOff: (start: string, tube: string, sure: string | null) =>

@@ -48,15 +48,15 @@ describe('A row of the answers', () => {
       off: '6.4 short',
       doubt: '1.2',
       kind: 'clear',
-      slide: '3.2 out',
+      slide: '3.2 outwards',
       newLoop: '265.0',
       firstCut: '267.4',
     })
-    expect(rowOf({ changeMm: -6.4 })).toMatchObject({ off: '6.4 long', slide: '3.2 in' })
+    expect(rowOf({ changeMm: -6.4 })).toMatchObject({ off: '6.4 long', slide: '3.2 inwards' })
   })
 
   it('is in inches where these are shown', () => {
-    expect(rowOf({}, 'in')).toMatchObject({ off: '0.252 short', slide: '0.126 out', newLoop: '10.433' })
+    expect(rowOf({}, 'in')).toMatchObject({ off: '0.252 short', slide: '0.126 outwards', newLoop: '10.433' })
   })
 
   it('says when there is nothing to change, and when it may be nothing', () => {
@@ -65,7 +65,11 @@ describe('A row of the answers', () => {
       kind: 'nothing',
       slide: null,
     })
-    expect(rowOf({ changeMm: 2.3 })).toMatchObject({ off: '2.3 short', kind: 'doubtful', slide: '1.1 out' })
+    expect(rowOf({ changeMm: 2.3 })).toMatchObject({
+      off: '2.3 short',
+      kind: 'doubtful',
+      slide: '1.1 outwards',
+    })
   })
 
   it('without a target says how long the loop is', () => {
@@ -104,16 +108,16 @@ describe('What is no row', () => {
   it('is what a slide leaves over, in tube', () => {
     const long = { changeMm: -12, movementMm: -6 }
     expect(sentences(long, { outMm: 2, travelMm: 30 })[0]).toBe(
-      'The slide of third can move 2.0 mm in and no more: take off the 8.0 mm of tube left over, at first 5.6 mm.',
+      'The slide of third can move 2.0 mm inwards and no more: take off the 8.0 mm of tube left over, at first 5.6 mm.',
     )
     expect(sentences(long, { outMm: 0, travelMm: 30 })[0]).toBe(
       'The slide of third is all the way in already: take off the 12.0 mm of tube left over, at first 9.6 mm.',
     )
     expect(sentences(long, { outMm: 5, travelMm: 30 })[0]).toBe(
-      'The slide of third can move 5.0 mm in and no more: 2.0 mm of tube are left over to take off, too little to be sure of.',
+      'The slide of third can move 5.0 mm inwards and no more: 2.0 mm of tube are left over to take off, too little to be sure of.',
     )
     expect(sentences({ changeMm: 12, movementMm: 6 }, { outMm: 27, travelMm: 30 })[0]).toBe(
-      'The slide of third can move 3.0 mm out and no more: add the 6.0 mm of tube left over.',
+      'The slide of third can move 3.0 mm outwards and no more: add the 6.0 mm of tube left over.',
     )
     expect(sentences(long, { outMm: 6, travelMm: 30 })).toEqual([
       'The open length is 1400.0 mm of tube, ± 2.0 mm.',
