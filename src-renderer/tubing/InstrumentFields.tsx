@@ -1,6 +1,7 @@
 import { memo, type ReactNode } from 'react'
 import { endCorrectionMm, fundamentalHz } from '#shared/tubing/openRoute.ts'
 import {
+  moveMainSlide,
   setHarmonicOffset,
   setInstrument,
   setMainSlidePosition,
@@ -119,9 +120,7 @@ function MoreFields({
         lengthMm={mainSlide?.outMm ?? null}
         help={words.slideOutHelp}
         clear={() => tryRun(setMainSlidePosition(id, undefined))}
-        take={(outMm) =>
-          tryRun(setMainSlidePosition(id, { outMm, travelMm: Math.max(slide.travelMm, outMm) }))
-        }
+        take={(outMm) => tryRun(moveMainSlide(id, outMm))}
       />
       <LengthField
         label={words.slideTravel}

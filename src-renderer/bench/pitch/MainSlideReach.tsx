@@ -2,7 +2,7 @@ import type { ReactNode } from 'react'
 import { mainSlideReach } from '#shared/bench/mainSlideReach.ts'
 import { lengthText, plainFigure } from '#shared/quantity/figures.ts'
 import type { BenchPitchChange } from '#shared/workbook/bench.ts'
-import { setMainSlidePosition } from '#shared/workbook/commands/designCommands.ts'
+import { moveMainSlide, setMainSlidePosition } from '#shared/workbook/commands/designCommands.ts'
 import type { Design } from '#shared/workbook/workbook.ts'
 import { LengthField } from '../../fields/LengthField.tsx'
 import { tryRun } from '../../fields/refusal.ts'
@@ -28,9 +28,7 @@ export function MainSlideReach({ design, openMm, change }: MainSlideReachProps):
         lengthMm={mainSlide?.outMm ?? null}
         stepMm={0.5}
         clear={() => tryRun(setMainSlidePosition(design.id, undefined))}
-        take={(outMm) =>
-          tryRun(setMainSlidePosition(design.id, { outMm, travelMm: Math.max(slide.travelMm, outMm) }))
-        }
+        take={(outMm) => tryRun(moveMainSlide(design.id, outMm))}
       />
       <LengthField
         label={reachWords.travel}

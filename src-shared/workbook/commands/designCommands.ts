@@ -51,6 +51,20 @@ export function setMainSlidePosition(designId: string, slide: SlidePosition | un
   )
 }
 
+/**
+ * Moves the main slide, mm out. Its travel goes along while it is no more than that, as where it was never typed; a
+ * travel that was typed stays, and a slide that is farther out than it reaches is a slip to be told.
+ */
+export function moveMainSlide(designId: string, outMm: number): Command {
+  return coalesced('Main slide', `${designId} main slide`, (workbook) =>
+    withDesign(workbook, designId, (design) => {
+      const { outMm: presentMm, travelMm } = design.mainSlide ?? { outMm: 0, travelMm: 0 }
+      const reachMm = travelMm === presentMm ? Math.max(travelMm, outMm) : travelMm
+      return { ...design, mainSlide: { ...design.mainSlide, outMm, travelMm: reachMm } }
+    }),
+  )
+}
+
 /** Sets which fingerings the design uses: every combination, or a list. */
 export function setFingerings(designId: string, fingerings: 'all' | readonly Fingering[]): Command {
   return recorded('Fingerings in use', (workbook) =>

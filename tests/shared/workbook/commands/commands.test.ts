@@ -5,6 +5,7 @@ import type { Command } from '#shared/workbook/commands/command.ts'
 import { moved, withOptional } from '#shared/workbook/commands/command.ts'
 import {
   chooseFingering,
+  moveMainSlide,
   replaceSystem,
   setFingerings,
   setHarmonicOffset,
@@ -197,6 +198,17 @@ describe('keys of other programs', () => {
     const main = changed(setMainSlidePosition('d0', { outMm: 3, travelMm: 60 }))
     expect(first(main).mainSlide).toEqual({ outMm: 3, travelMm: 60, ours: 1 })
     expect(first(changed(setMainSlidePosition('d0', undefined)))).not.toHaveProperty('mainSlide')
+  })
+
+  it('the main slide’s travel goes along with a slide farther out only where it was never typed', () => {
+    const moved = (outMm: number, slide?: { outMm: number; travelMm: number }) => {
+      const set = changed(setMainSlidePosition('d0', slide))
+      return first(moveMainSlide('d0', outMm).apply(set)).mainSlide
+    }
+    expect(moved(30)).toEqual({ outMm: 30, travelMm: 30 })
+    expect(moved(30, { outMm: 3, travelMm: 3 })).toMatchObject({ outMm: 30, travelMm: 30 })
+    expect(moved(30, { outMm: 0, travelMm: 20 })).toMatchObject({ outMm: 30, travelMm: 20 })
+    expect(moved(12, { outMm: 30, travelMm: 30 })).toMatchObject({ outMm: 12, travelMm: 30 })
   })
 
   it('stay with the temperament and the tuning that stay of their kind', () => {
