@@ -13,8 +13,10 @@ export interface LengthDrag {
 }
 
 interface Held {
-  readonly fromX: number
   readonly fromMm: number
+  /** The place that was told last, and the length there, off the grid: Shift counts from here on. */
+  readonly x: number
+  readonly atMm: number
   /** Steps done before it, for Escape to go back to. */
   readonly steps: number
   /** The scale when the drag began: the drawing must not shrink under the hand. */
@@ -71,7 +73,7 @@ export function useLengthDrag(
       event.currentTarget.setPointerCapture(event.pointerId)
       endBurst()
       setHeldMm(lengthMm)
-      held.current = { fromX: event.clientX, fromMm: lengthMm, steps: stepsDone(), mmPerPx }
+      held.current = { fromMm: lengthMm, x: event.clientX, atMm: lengthMm, steps: stepsDone(), mmPerPx }
       const onEscape = ({ key }: globalThis.KeyboardEvent): void => {
         if (key === 'Escape') giveUp()
       }
@@ -82,9 +84,11 @@ export function useLengthDrag(
     },
     onPointerMove: (event) => {
       if (held.current === null) return
-      const { fromX, fromMm, mmPerPx: scale } = held.current
+      const { x, atMm, mmPerPx: scale } = held.current
       const fine = event.shiftKey ? 0.1 : 1
-      wanted.current = onGrid(fromMm + fine * (event.clientX - fromX) * scale)
+      const nextMm = atMm + fine * (event.clientX - x) * scale
+      held.current = { ...held.current, x: event.clientX, atMm: nextMm }
+      wanted.current = onGrid(nextMm)
       if (frame.current === 0) frame.current = requestAnimationFrame(flush)
     },
     onPointerUp: release,

@@ -1,4 +1,4 @@
-import { memo, type ReactNode } from 'react'
+import { memo, type ReactNode, useEffect } from 'react'
 import { lengthText } from '#shared/quantity/figures.ts'
 import { loopForDropMm } from '#shared/tubing/requiredLength.ts'
 import { gateWords } from '#shared/valves/gate.ts'
@@ -34,15 +34,23 @@ interface LoopRowProps {
   /** Whether it lies in the route of the fingering that the account explains. */
   readonly inRoute: boolean
   readonly open: boolean
+  /** Told when the hand takes hold of the bow, and when it lets go. */
+  readonly onHeld: (held: boolean) => void
 }
 
 /** One loop: its name and gate in words, itself to scale with a bow to drag, its length; opened, all of it. */
 export const LoopRow = memo(function LoopRow(props: LoopRowProps): ReactNode {
-  const { designId, loop, valves, drawing, inRoute, open } = props
+  const { designId, loop, valves, drawing, inRoute, open, onHeld } = props
   const unit = useSettings((settings) => settings.unit)
   const name = loop.name ?? loop.id
   const take = (lengthMm: number): string | null => tryRun(setLoopLength(designId, loop, lengthMm))
   const { drag, heldMm } = useLoopDrag(loop.lengthMm, drawing, take)
+  const isHeld = heldMm !== null
+  useEffect(() => {
+    if (!isHeld) return
+    onHeld(true)
+    return () => onHeld(false)
+  }, [isHeld, onHeld])
   return (
     <li className={`loop${open ? ' open' : ''}${inRoute ? ' inRoute' : ''}`}>
       <div className="loopLine">

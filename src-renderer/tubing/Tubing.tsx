@@ -1,4 +1,4 @@
-import { memo, type ReactNode, useMemo, useRef } from 'react'
+import { memo, type ReactNode, useMemo, useRef, useState } from 'react'
 import { lengthText } from '#shared/quantity/figures.ts'
 import { unitMm } from '#shared/quantity/units.ts'
 import { liesInRoute } from '#shared/valves/gate.ts'
@@ -70,9 +70,11 @@ const LoopList = memo(function LoopList({ derived, selection }: LoopListProps): 
   const { design, tables } = derived
   const loopId = useView((state) => state.loopId)
   const unit = useSettings((settings) => settings.unit)
+  const [isHeld, setHeld] = useState(false)
   const longestMm = useScale(
     design.id,
     design.loops.reduce((most, { lengthMm }) => Math.max(most, lengthMm), 0),
+    isHeld,
   )
   const drawing = useMemo(() => ({ widthPx: drawingWidthPx, longestMm }), [longestMm])
   const openMm = tables.mainSlide.nominalOpenMm
@@ -97,6 +99,7 @@ const LoopList = memo(function LoopList({ derived, selection }: LoopListProps): 
             openMm={openMm}
             inRoute={down === null || liesInRoute(system.gates[i]!, down)}
             open={loop.id === loopId}
+            onHeld={setHeld}
           />
         ))}
       </ul>
@@ -109,10 +112,11 @@ const LoopList = memo(function LoopList({ derived, selection }: LoopListProps): 
  * The longest tube the drawings hold, mm. It grows with a loop but shrinks only when the loops have become much
  * shorter, so that a drawing does not move under the hand that drags it.
  */
-function useScale(designId: string, longestMm: number): number {
+function useScale(designId: string, longestMm: number, isHeld: boolean): number {
   const kept = useRef({ designId, longestMm: longestMm * 1.1 })
   const { current } = kept
-  if (current.designId !== designId || longestMm > current.longestMm || longestMm < 0.6 * current.longestMm) {
+  const fits = longestMm <= current.longestMm && longestMm >= 0.6 * current.longestMm
+  if (current.designId !== designId || (!fits && !isHeld)) {
     kept.current = { designId, longestMm: longestMm * 1.1 }
   }
   return Math.max(kept.current.longestMm, 1)
