@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { plainFigure } from '#shared/quantity/figures.ts'
 import { readLength } from '#shared/quantity/length.ts'
 import { unitMm } from '#shared/quantity/units.ts'
+import { longestMm } from '#shared/workbook/schemaParts.ts'
 import { useSettings } from '../state/settings.ts'
 import { QuantityField, type QuantityFieldProps } from './QuantityField.tsx'
 
@@ -24,7 +25,7 @@ export interface LengthFieldProps extends Omit<QuantityFieldProps, Own> {
 export function LengthField({
   lengthMm,
   atLeast = 0,
-  atMost = Number.POSITIVE_INFINITY,
+  atMost = longestMm,
   digits = 1,
   stepMm,
   ...rest

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type ReactNode, useId, useRef } from 'react'
+import { type KeyboardEvent, type ReactNode, useId, useLayoutEffect, useRef } from 'react'
 import { Mark } from '../help/Mark.tsx'
 import { endBurst } from '../state/workbookStore.ts'
 import type { MarkId } from '../words/marks.ts'
@@ -36,9 +36,16 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
   const id = useId()
   const input = useRef<HTMLInputElement>(null)
   const { draft, message, type, settle, forget, step } = useDraft(props, input)
+  // Once a value is taken, what is typed next is another one, as where the field is entered.
+  const anew = useRef(false)
+  useLayoutEffect(() => {
+    if (draft === null && document.activeElement === input.current) input.current?.select()
+  }, [draft])
   const key = (event: KeyboardEvent): void => {
-    if (event.key === 'Enter') settle(true)
-    else if (event.key === 'Escape' && draft !== null) {
+    if (event.key === 'Enter') {
+      settle(true)
+      anew.current = true
+    } else if (event.key === 'Escape' && draft !== null) {
       event.stopPropagation()
       forget()
     } else if (props.step && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
@@ -66,7 +73,17 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
           data-settled={draft === null ? '' : undefined}
           aria-invalid={message !== null}
           aria-describedby={message === null ? undefined : `${id}-message`}
-          onChange={(event) => type(event.target.value)}
+          onChange={(event) => {
+            anew.current = false
+            type(event.target.value)
+          }}
+          onMouseUp={(event) => {
+            if (anew.current && draft === null) {
+              event.preventDefault()
+              event.currentTarget.select()
+            }
+            anew.current = false
+          }}
           onFocus={(event) => event.target.select()}
           onBlur={() => {
             if (draft !== null) settle(true)

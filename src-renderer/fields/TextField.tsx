@@ -30,6 +30,10 @@ export function TextField(props: TextFieldProps): ReactNode {
   const takeBack = (): void => {
     setDraft(null)
     setMessage(null)
+    bringBack()
+  }
+  /** As it was before the typing: a name that ended in a refusal is not to leave its first letters behind. */
+  const bringBack = (): void => {
     const { value, steps } = before.current
     // What was just taken may not be drawn yet: the steps know of it before the value does.
     const isTaken = props.value !== value || stepsDone() !== steps
@@ -55,6 +59,7 @@ export function TextField(props: TextFieldProps): ReactNode {
           setDraft(event.target.value)
           const refused = props.take(event.target.value)
           setMessage(refused === null ? null : fieldWords.named(props.label, refused))
+          if (refused !== null) bringBack()
         }}
         onFocus={(event) => {
           before.current = { value: props.value, steps: stepsDone() }

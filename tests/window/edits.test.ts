@@ -59,6 +59,45 @@ describe('a loop', () => {
     },
   )
 
+  browserTest(
+    'goes on finely from where it is with Shift, and back to the drawing’s steps',
+    async ({ form }) => {
+      const { page } = await form.open()
+      await startFrom(page, 'Plain, three valves')
+      const length = async () => Number(await field(page, 'Length of first').inputValue())
+      const before = await length()
+      const box = (await page.getByRole('slider', { name: 'Length of first' }).boundingBox())!
+      const moveTo = (x: number) => page.mouse.move(box.x + 11 + x, box.y + 15)
+      await moveTo(0)
+      await page.mouse.down()
+      await moveTo(20)
+      await expect.poll(length).toBeGreaterThan(before + 5)
+      const perPx = ((await length()) - before) / 20
+      await page.keyboard.down('Shift')
+      await moveTo(30)
+      await expect.poll(async () => ((await length()) - before) / perPx).toBeCloseTo(21, 0)
+      await page.keyboard.up('Shift')
+      await moveTo(31)
+      await expect.poll(async () => ((await length()) - before) / perPx).toBeCloseTo(22, 0)
+      await page.mouse.up()
+    },
+  )
+
+  browserTest('stays in the hand though it is the longest and leaves the drawing', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    const bow = page.getByRole('slider', { name: 'Length of third' })
+    const box = (await bow.boundingBox())!
+    await page.mouse.move(box.x + 11, box.y + 15)
+    await page.mouse.down()
+    await page.mouse.move(box.x + 11 + 50, box.y + 15, { steps: 10 })
+    const grip = page.locator('.tube .held')
+    await expect.poll(async () => (await grip.boundingBox())?.x).toBeCloseTo(box.x + 50, 0)
+    await page.mouse.up()
+    // Let go, all of the loop is to be seen again.
+    await expect.poll(async () => (await bow.boundingBox())!.x).toBeLessThan(box.x + 25)
+  })
+
   browserTest('moves by arrow keys, half a millimetre a press, in one step', async ({ form }) => {
     const { page } = await form.open()
     await startFrom(page, 'Plain, three valves')
@@ -83,6 +122,36 @@ describe('a loop', () => {
 })
 
 describe('a field', () => {
+  browserTest('for a name that ends in a refusal leaves none of its letters behind', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    const name = field(page, 'Name of valve 3')
+    await name.click()
+    await page.keyboard.type('long valve')
+    await expect.poll(() => page.getByRole('alert').textContent()).toContain('"long valve"')
+    expect(await name.inputValue()).toBe('long valve')
+    await figure(page, '1-3').waitFor()
+    expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true)
+    await name.fill('long')
+    await figure(page, '1-long').waitFor()
+  })
+
+  browserTest('takes what is typed after Enter as another value, clicked again or not', async ({ form }) => {
+    const { page } = await form.open()
+    await startFrom(page, 'Plain, three valves')
+    const length = field(page, 'Length of first')
+    await length.click()
+    await page.keyboard.type('170')
+    await page.keyboard.press('Enter')
+    await page.keyboard.type('160')
+    await page.keyboard.press('Enter')
+    await expect.poll(() => length.inputValue()).toBe('160.0')
+    await length.click()
+    await page.keyboard.type('150')
+    await page.keyboard.press('Enter')
+    await expect.poll(() => length.inputValue()).toBe('150.0')
+  })
+
   browserTest('keeps what was typed and says what was expected', async ({ form }) => {
     const { page } = await form.open()
     await openExample(page, 'Bass in F, four ways')
@@ -214,8 +283,6 @@ describe('a wrong file', () => {
       )
       const broken = text.replace(/"lengthMm": [\d.]+/, '"lengthMm": -5')
       await dropFile(page, 'broken.ferrule', broken)
-      const question = page.getByRole('dialog', { name: /^Save / })
-      await question.getByRole('button', { name: 'Don’t save' }).click()
       const trouble = page.getByRole('dialog', { name: 'broken.ferrule was not opened' })
       await expect
         .poll(() => trouble.textContent())
@@ -223,6 +290,9 @@ describe('a wrong file', () => {
       await trouble.getByRole('button', { name: 'Close' }).click()
       await expect.poll(() => field(page, 'Length of third').inputValue()).toBe('800.0')
       await page.getByRole('button', { name: 'Undo “Third loop length”' }).waitFor()
+      // Only one that can be opened has unsaved work asked about.
+      await dropFile(page, 'bass.ferrule', text)
+      await page.getByRole('dialog', { name: /^Save / }).waitFor()
     },
   )
 })
