@@ -8,7 +8,7 @@ import { usePaneKeys } from './look/usePaneKeys.ts'
 import { useThemeOnPage } from './look/useTheme.ts'
 import { isTableFile, takeTableFile } from './loopsIn/loopsText.ts'
 import { StartPage } from './start/StartPage.tsx'
-import { takeDropped, whenKept } from './state/fileActions.ts'
+import { takeDropped } from './state/fileActions.ts'
 import { useForm } from './state/useForm.ts'
 import { useWorkbook } from './state/workbookStore.ts'
 
@@ -77,7 +77,7 @@ function useFileDrop() {
       if (event.defaultPrevented || !hasFiles(event) || file === undefined) return
       event.preventDefault()
       if (isTableFile(file)) void takeTableFile(file)
-      else whenKept(() => void takeDropped(file))
+      else void takeDropped(file)
     },
   }
 }

@@ -120,16 +120,26 @@ export function openRecent(id: string): void {
 }
 
 /** Shows what a form read, or says why not; what was open stays open unless the new text is a workbook. */
-export async function takeAnswer(answer: OpenAnswer): Promise<void> {
-  if (answer.kind === 'cancelled') return
+function takeAnswer(answer: OpenAnswer): void {
+  showing(answer)?.()
+}
+
+/** Takes a file that comes unasked: only one that can be shown has unsaved work asked about. */
+export function takeArrived(answer: OpenAnswer): void {
+  const show = showing(answer)
+  if (show !== null) whenKept(show)
+}
+
+/** What shows the workbook of a file; `null`, and the reason said, when there is none in it. */
+function showing(answer: OpenAnswer): (() => void) | null {
+  if (answer.kind === 'cancelled') return null
   if (answer.kind === 'failed') {
     useFile.setState({ trouble: { title: words.notRead, message: answer.message } })
-    return
+    return null
   }
-  const workbook = accepted(answer.name, answer.text)
-  if (workbook === null) return
-  await bridge.adoptFile(answer.ticket)
-  show(workbook, workbook, answer.name)
+  const { name, text, ticket } = answer
+  const workbook = accepted(name, text)
+  return workbook && (() => void bridge.adoptFile(ticket).then(() => show(workbook, workbook, name)))
 }
 
 /** Shows a workbook dropped on the window. It has no place to be saved back to: saving asks for one. */
@@ -138,8 +148,7 @@ export async function takeDropped(file: File): Promise<void> {
   const workbook =
     answer.kind === 'failed' ? refuse(file.name, answer.message) : accepted(file.name, answer.text)
   if (workbook === null) return
-  await bridge.releaseFile()
-  show(workbook, workbook, file.name)
+  whenKept(() => void bridge.releaseFile().then(() => show(workbook, workbook, file.name)))
 }
 
 /** The workbook that a text holds; `null`, and the reason said, when it holds none. */
