@@ -10,7 +10,7 @@ import { useListen } from '../listen/listenStore.ts'
 import { pages } from '../pages/pages.ts'
 import { type PicturePart, usePictures } from '../pictures/picturesStore.ts'
 import { useSettings } from '../state/settings.ts'
-import { commands } from '../state/useForm.ts'
+import { commands, sheetIsReady } from '../state/useForm.ts'
 import { useView } from '../state/viewStore.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
 import { findWords as words } from '../words/find.ts'
@@ -45,7 +45,7 @@ const always: readonly Item[] = [
 ]
 
 const withWorkbook: readonly Item[] = [
-  ...(['save', 'saveAs', 'undo', 'redo', 'print', 'pdf'] as const).map(menuItem),
+  ...(['save', 'saveAs', 'undo', 'redo'] as const).map(menuItem),
   command('start', commands.startPage),
   command('air', () => useDialog.setState({ open: 'air' })),
   command('newDesign', () => useDialog.setState({ open: 'newDesign' })),
@@ -81,8 +81,18 @@ export function commandItems(): readonly Item[] {
   const { workbook } = useWorkbook.getState()
   if (workbook === null) return always
   return workbook.designs.length === 0
-    ? [...withWorkbook, ...always]
-    : [...withWorkbook, ...withDesign, ...always]
+    ? [...withWorkbook, ...printItems(), ...always]
+    : [...withWorkbook, ...printItems(), ...withDesign, ...always]
+}
+
+/** Where a job's sheet is ready, the keys of printing print it, and the report has none. */
+function printItems(): readonly Item[] {
+  if (!sheetIsReady()) return [menuItem('print'), menuItem('pdf')]
+  return [
+    command('printSheet', commands.print, keysOf('print')),
+    command('sheetPdf', commands.pdf, keysOf('pdf')),
+    command('print', commands.report),
+  ]
 }
 
 /** The pages of the window and the pictures, while there is something to show on them. */

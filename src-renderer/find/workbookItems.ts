@@ -2,10 +2,15 @@ import { noteName } from '#shared/pitch/noteName.ts'
 import { lengthText, signedCents } from '#shared/quantity/figures.ts'
 import { playedCandidate } from '#shared/tuning/notes.ts'
 import { gateWords } from '#shared/valves/gate.ts'
+import { type BenchList, benchLists } from '#shared/workbook/bench.ts'
+import { jobsOf } from '#shared/workbook/commands/benchCommands.ts'
+import type { Workbook } from '#shared/workbook/workbook.ts'
+import { showJob } from '../bench/benchStore.ts'
 import { type DerivedDesign, derive } from '../state/derived.ts'
 import { useSettings } from '../state/settings.ts'
 import { select, selectDesign, useView } from '../state/viewStore.ts'
 import { useWorkbook } from '../state/workbookStore.ts'
+import { benchWords } from '../words/bench.ts'
 import { findWords as words } from '../words/find.ts'
 import { loopWords, valveWords } from '../words/tubing.ts'
 import { focusWhenThere } from './fields.ts'
@@ -23,6 +28,7 @@ export function workbookItems(): readonly Item[] {
   return [
     ...all.map(designItem),
     ...inOrder.flatMap((each) => [...loopItems(each), ...valveItems(each)]),
+    ...benchLists.flatMap((list) => jobItems(workbook, list)),
     ...(selected === undefined ? [] : [...noteItems(selected), ...fingeringItems(selected)]),
   ]
 }
@@ -60,6 +66,18 @@ function valveItems({ design }: DerivedDesign): readonly Item[] {
     act: () => {
       selectDesign(design.id)
       focusWhenThere(valveWords.dropOf(id))
+    },
+  }))
+}
+
+function jobItems(workbook: Workbook, list: BenchList): readonly Item[] {
+  return jobsOf(workbook, list).map(({ id }) => ({
+    kind: 'job',
+    name: id,
+    detail: benchWords.lists[list].title,
+    act: () => {
+      useView.setState({ page: 'bench' })
+      showJob(list, id)
     },
   }))
 }

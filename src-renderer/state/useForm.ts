@@ -12,7 +12,7 @@ import {
   save,
   saveAs,
   startWorkbook,
-  takeAnswer,
+  takeArrived,
   useDirty,
   useFile,
   whenKept,
@@ -53,9 +53,14 @@ function openFind(): void {
   if (!dialogIsOpen()) useDialog.setState({ open: 'find' })
 }
 
+/** Whether a job is on the bench whose sheet can be printed. */
+export function sheetIsReady(): boolean {
+  return document.querySelector('.onPaper') !== null
+}
+
 /** Prints the sheet of the job on the bench; elsewhere asks what of the workbook is wanted on paper. */
 function print(to: 'printer' | 'pdf'): void {
-  if (document.querySelector('.onPaper') === null) useDialog.setState({ open: 'report' })
+  if (!sheetIsReady()) useDialog.setState({ open: 'report' })
   else void import('../bench/sheet/paper.ts').then(({ printSheet }) => printSheet(to, nameOfWorkbook()))
 }
 
@@ -72,7 +77,7 @@ export function useForm(): void {
   const { undo: undoStep, redo: redoStep } = useHistory()
 
   useEffect(() => bridge.onCommand((command) => commands[command]()), [])
-  useEffect(() => bridge.onFile((answer) => whenKept(() => void takeAnswer(answer))), [])
+  useEffect(() => bridge.onFile(takeArrived), [])
   const name = fileName ?? workbook?.name ?? ''
   const hasWorkbook = workbook !== null
   useEffect(

@@ -5,5 +5,7 @@ export const printingWords = {
   paper: 'Paper',
   papers: { A4: 'A4', Letter: 'Letter' },
   notPrinted: 'The sheet was not printed',
+  refused:
+    'A value that was typed was refused, and the sheet would have the one before it. Put it right, or take it back with Escape.',
   notKept: (file: string) => `${file} was not kept`,
 } as const

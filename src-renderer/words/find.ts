@@ -12,6 +12,7 @@ export const findWords = {
     design: 'design',
     valve: 'valve',
     loop: 'loop',
+    job: 'job',
     note: 'note',
     fingering: 'fingering',
     page: 'page',
@@ -36,6 +37,8 @@ export const findWords = {
     undo: 'Undo',
     redo: 'Redo',
     print: 'Report…',
+    printSheet: 'Print the sheet',
+    sheetPdf: 'Sheet as PDF',
     pdf: 'Save as PDF…',
     help: 'Help',
     start: 'Start page',
@@ -66,6 +69,8 @@ export const findWords = {
   /** What else people call a command. */
   commandsAlso: {
     print: 'print paper',
+    printSheet: 'print paper job',
+    sheetPdf: 'print paper job',
     pdf: 'report paper',
     listen: 'sound play hear',
     settings: 'preferences options',

@@ -150,7 +150,7 @@ describe('a technician', () => {
     await page.getByRole('checkbox', { name: 'reading 7 is in the fit' }).uncheck()
     await expect.poll(() => page.getByText('is far off').count()).toBe(0)
     await expect.poll(() => third.nth(0).textContent()).toMatch(/^\d+\.\d short± \d\.\d$/)
-    await expect.poll(() => third.nth(1).textContent()).toMatch(/^\d+\.\d out$/)
+    await expect.poll(() => third.nth(1).textContent()).toMatch(/^\d+\.\d outwards$/)
     await expect.poll(() => third.nth(2).textContent()).toMatch(/^7\d\d\.\d$/)
     await expect.poll(() => third.nth(3).textContent()).toMatch(/^7\d\d\.\d$/)
     const exactWanted = 'Want each loop exact for its own fingering'
@@ -238,6 +238,47 @@ describe('a technician', () => {
     await printedOnOnePage(page)
     expect(complaints).toEqual([])
   })
+
+  browserTest('is not printed while a value that was typed is refused', async ({ form }) => {
+    const { page } = await form.open()
+    await sizeThirdSlide(page)
+    await page.evaluate(() => {
+      window.print = () => void document.body.setAttribute('data-printed', 'once')
+    })
+    await field(page, 'Leg spacing').fill('44 bananas')
+    await page.getByRole('button', { name: 'Print sheet' }).click()
+    const trouble = page.getByRole('dialog', { name: 'The sheet was not printed' })
+    await expect.poll(() => trouble.textContent()).toContain('was refused')
+    await page.keyboard.press('Escape')
+    expect(await page.locator('body[data-printed]').count()).toBe(0)
+    await field(page, 'Leg spacing').fill('38')
+    await page.getByRole('button', { name: 'Print sheet' }).click()
+    await page.locator('body[data-printed]').waitFor()
+  })
+
+  browserTest(
+    'is called after the pitch that it leads to, until it has a name of its own',
+    async ({ form }) => {
+      const { page } = await form.open()
+      await openExample(page, 'Bass in F, four ways')
+      await goTo(page, 'Bench')
+      await startJob(page, 'Change the pitch')
+      const name = field(page, 'Name')
+      await expect.poll(() => name.inputValue()).toBe('to 440')
+      await fill(page, { 'To A4': '442' })
+      await expect.poll(() => name.inputValue()).toBe('to 442')
+      await expect.poll(() => page.locator('.benchSheet h1').textContent()).toContain('to 442')
+      await type(page, 'Name', 'for the church')
+      await fill(page, { 'To A4': '443' })
+      await page.getByRole('button', { name: 'Undo “New pitch”' }).waitFor()
+      expect(await name.inputValue()).toBe('for the church')
+      await page.keyboard.press('Control+k')
+      await page.keyboard.type('church')
+      await expect
+        .poll(() => page.locator('.found[aria-selected="true"]').textContent())
+        .toContain('for the church')
+    },
+  )
 
   browserTest('asks whether a design that stands at the new pitch was changed already', async ({ form }) => {
     const { page } = await form.open()

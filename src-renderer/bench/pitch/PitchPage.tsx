@@ -3,15 +3,17 @@ import type { PitchChangeAnswer } from '#shared/bench/pitchChange.ts'
 import { alreadyThere } from '#shared/bench/pitchStanding.ts'
 import { noteName } from '#shared/pitch/noteName.ts'
 import type { BenchPitchChange } from '#shared/workbook/bench.ts'
-import { setJob } from '#shared/workbook/commands/benchCommands.ts'
+import { jobsOf, setJob, setPitchTo } from '#shared/workbook/commands/benchCommands.ts'
+import { freshJobName } from '#shared/workbook/newJobs.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { tryRun } from '../../fields/refusal.ts'
 import { useSettings } from '../../state/settings.ts'
 import { run, useWorkbook } from '../../state/workbookStore.ts'
 import { benchWords } from '../../words/bench.ts'
+import { newJobNames } from '../../words/benchJobs.ts'
 import { pitchWords } from '../../words/benchPitch.ts'
 import { A4Field } from '../A4Field.tsx'
-import { keyOfJob, useJob } from '../benchStore.ts'
+import { keyOfJob, showRenamed, useJob } from '../benchStore.ts'
 import { DesignChoice } from '../DesignChoice.tsx'
 import { Findings } from '../Findings.tsx'
 import { JobHead } from '../JobHead.tsx'
@@ -38,10 +40,20 @@ interface PitchJobPageProps {
   readonly change: BenchPitchChange
 }
 
+/** Has a change lead to another pitch; a name that only said the pitch goes along. */
+function leadTo(workbook: Workbook, change: BenchPitchChange, toA4Hz: number): string | null {
+  const { id } = change
+  const said = newJobNames.pitchChange(change.toA4Hz)
+  const saysPitch = id === said || (id.startsWith(`${said} `) && /^\d+$/.test(id.slice(said.length + 1)))
+  const others = jobsOf(workbook, 'pitchChanges').flatMap((other) => (other.id === id ? [] : [other.id]))
+  const called = saysPitch ? freshJobName(newJobNames.pitchChange(toA4Hz), others) : id
+  const refused = tryRun(setPitchTo(id, toA4Hz, called, pitchWords.toStep))
+  if (refused === null && called !== id) showRenamed('pitchChanges', id, called)
+  return refused
+}
+
 function PitchJobPage({ workbook, change }: PitchJobPageProps): ReactNode {
   const { placed, answer, isTaken } = usePitchJob(workbook, change)
-  const set = (field: 'fromA4Hz' | 'toA4Hz', name: string) => (hz: number) =>
-    tryRun(setJob('pitchChanges', change.id, field, hz, name))
   return (
     <>
       <JobHead list="pitchChanges" name={change.id} notes={change.notes} />
@@ -54,9 +66,9 @@ function PitchJobPage({ workbook, change }: PitchJobPageProps): ReactNode {
           label={pitchWords.from}
           a4Hz={change.fromA4Hz}
           help={pitchWords.fromHelp}
-          take={set('fromA4Hz', pitchWords.fromStep)}
+          take={(hz) => tryRun(setJob('pitchChanges', change.id, 'fromA4Hz', hz, pitchWords.fromStep))}
         />
-        <A4Field label={pitchWords.to} a4Hz={change.toA4Hz} take={set('toA4Hz', pitchWords.toStep)} />
+        <A4Field label={pitchWords.to} a4Hz={change.toA4Hz} take={(hz) => leadTo(workbook, change, hz)} />
       </div>
       {placed.kind === 'unplaced' ? (
         <Findings title={pitchWords.cannot} messages={[benchWords.gone[placed.field]]} />

@@ -3,6 +3,7 @@ import { flushSync } from 'react-dom'
 import { create } from 'zustand'
 import { bridge } from '../../bridge/bridge.ts'
 import { useFile } from '../../state/fileActions.ts'
+import { takeWaitingEntries } from '../../state/waitingEntries.ts'
 import { printingWords } from '../../words/benchPrinting.ts'
 import { useBench } from '../benchStore.ts'
 
@@ -21,9 +22,14 @@ interface OnPaper {
 
 export const useOnPaper = create<OnPaper>()(() => ({ instead: null }))
 
-/** Prints the sheet that the page holds ready, or keeps it as a PDF. */
-export function printSheet(to: 'printer' | 'pdf', name: string): Promise<void> {
-  return print({ to, name, landscape: false, notPrinted: printingWords.notPrinted })
+/** Prints the sheet that the page holds ready, or keeps it as a PDF; not while what was typed is refused. */
+export async function printSheet(to: 'printer' | 'pdf', name: string): Promise<void> {
+  flushSync(takeWaitingEntries)
+  if (document.querySelector('.jobPlace [aria-invalid=true]') !== null) {
+    useFile.setState({ trouble: { title: printingWords.notPrinted, message: printingWords.refused } })
+    return
+  }
+  await print({ to, name, landscape: false, notPrinted: printingWords.notPrinted })
 }
 
 /** How something is printed, and what is said when it was not. */

@@ -42,6 +42,17 @@ export function setJob<L extends BenchList, K extends keyof BenchLists[L]>(
 }
 
 /**
+ * Sets the pitch that a change leads to.
+ *
+ * @param called what the change is called from now on
+ */
+export function setPitchTo(id: string, toA4Hz: number, called: string, name: string): Command {
+  return coalesced(name, 'bench pitchChanges to', (workbook) =>
+    withJob(workbook, 'pitchChanges', id, (change) => ({ ...change, id: called, toA4Hz })),
+  )
+}
+
+/**
  * Hands a slide to another loop, perhaps of another design. Values that are still those a new slide would have for the
  * old loop become those of the new one; what was typed stays.
  *
