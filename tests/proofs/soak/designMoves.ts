@@ -41,6 +41,7 @@ export const designMoves: Readonly<Record<string, Move>> = {
       draw.designId(),
       draw.perhaps({ outMm: draw.number(0, 20), travelMm: draw.number(0, 60) }),
     ),
+  moveMainSlide: (draw) => designs.moveMainSlide(draw.designId(), draw.number(0, 20)),
   setFingerings: (draw) => {
     const design = draw.design()
     const some = [

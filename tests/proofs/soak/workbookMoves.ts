@@ -90,11 +90,16 @@ export const workbookMoves: Readonly<Record<string, Move>> = {
         bench.setJob(
           'pitchChanges',
           draw.jobId('pitchChanges'),
-          'toA4Hz',
+          'fromA4Hz',
           draw.number(415, 466),
-          'New pitch',
+          'Old pitch',
         ),
     ])(),
+  setPitchTo: (draw) => {
+    const id = draw.jobId('pitchChanges')
+    const called = draw.flag() ? id : newJobName(draw, 'pitchChanges')
+    return bench.setPitchTo(id, draw.number(415, 466), called, 'New pitch')
+  },
   setSlideLoop: (draw) => {
     const design = draw.design()
     return bench.setSlideLoop(draw.jobId('slides'), design.id, draw.loop(design).id)
