@@ -391,6 +391,8 @@ describe('The report', () => {
     await startFrom(page, 'Plain, three valves')
     await keepPrints(page)
     await choose(page, 'File', 'Report…')
+    // What is asked for all that there is does not wait for it.
+    await page.getByRole('checkbox', { name: 'pictures for a class' }).waitFor()
     for (const box of await page.getByRole('dialog').getByRole('checkbox').all())
       if (await box.isEnabled()) await box.uncheck()
     await page.getByRole('checkbox', { name: 'pictures for a class' }).check()
