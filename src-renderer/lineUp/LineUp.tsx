@@ -33,7 +33,8 @@ import { WorkbookNotes } from './WorkbookNotes.tsx'
 /** The designs side by side with the three figures that compare them. */
 export function LineUp(): ReactNode {
   // The curve under the hand goes first; the figures of the cards follow.
-  const all = useFollowing(useDerived())
+  const present = useDerived()
+  const all = useFollowing(present, present.map(({ design }) => design.id).join(' '))
   const selected = useSelectedDesign()
   const dragged = useRef<string>(null)
   const drag = useCallback((designId: string) => {

@@ -66,7 +66,7 @@ interface TablesProps extends TablesOutProps {
 /** The chart's figures in a table. The curve goes with the hand that drags a loop; the table follows it. */
 const Tables = memo(function Tables({ model, chosen, unit, selected }: TablesProps): ReactNode {
   const present = useMemo(() => ({ model, chosen }), [model, chosen])
-  const follows = useFollowing(present)
+  const follows = useFollowing(present, model.series.map(({ id }) => id).join(' '))
   // A pick means the figure that is in sight.
   const pick = usePick(follows.model)
   return (

@@ -10,16 +10,18 @@ let frame = 0
  * follower every other frame, so that no frame of a drag has all the work. A follower always gets the newest value,
  * and keeps its place in the queue when a newer one comes. It is rendered with what the same frame draws under the
  * hand: on its own it would have the page laid out twice.
+ *
+ * @param of what the value is of: another one is there at once
  */
-export function useFollowing<T>(value: T): T {
-  const [shown, setShown] = useState(value)
+export function useFollowing<T>(value: T, of: string): T {
+  const [{ shown, shownOf }, setShown] = useState({ shown: value, shownOf: of })
   const [place] = useState(() => ({}))
   useEffect(() => {
     if (shown === value) waiting.delete(place)
-    else queue(place, () => setShown(() => value))
-  }, [shown, value, place])
+    else queue(place, () => setShown({ shown: value, shownOf: of }))
+  }, [shown, value, of, place])
   useEffect(() => () => void waiting.delete(place), [place])
-  return shown
+  return shownOf === of ? shown : value
 }
 
 function queue(place: object, follow: () => void): void {

@@ -26,10 +26,9 @@ const drawingWidthPx = 132
 export function Tubing(): ReactNode {
   const derived = useSelectedDesign()
   // The loop under the hand goes first; what is said of it follows.
-  const follows = useFollowing(derived)
+  const settled = useFollowing(derived, derived?.design.id ?? '')
   const selection = useView((state) => state.selection)
-  if (derived === null) return null
-  const settled = follows?.design.id === derived.design.id ? follows : derived
+  if (derived === null || settled === null) return null
   const { design, instrument, tables } = derived
   const openMm = tables.mainSlide.nominalOpenMm
   return (
@@ -110,7 +109,7 @@ const LoopList = memo(function LoopList({ derived, selection }: LoopListProps): 
 
 /**
  * The longest tube the drawings hold, mm. It grows with a loop but shrinks only when the loops have become much
- * shorter, so that a drawing does not move under the hand that drags it.
+ * shorter; while a bow is held it stays as it is, so that no drawing moves under the hand.
  */
 function useScale(designId: string, longestMm: number, isHeld: boolean): number {
   const kept = useRef({ designId, longestMm: longestMm * 1.1 })

@@ -129,6 +129,7 @@ export const scenes: readonly Scene[] = [
       for (let left = await page.locator('.card').count(); left > 0; left--) {
         await page.locator('.cardName').first().press('Delete')
       }
+      await page.getByRole('heading', { name: 'No designs yet' }).waitFor()
     },
   },
   {

@@ -213,6 +213,20 @@ describe('a loop’s bow', () => {
 })
 
 describe('the line-up', () => {
+  browserTest('loses a design with every press of Delete, however quick', async ({ form }) => {
+    const { page } = await form.open()
+    await openExample(page, 'Bass in F, four ways')
+    await page.locator('.cardName').first().waitFor()
+    // Quicker than frames come: no card of a design that is gone is there to be pressed again.
+    await page.evaluate(`(async () => {
+      for (let press = 0; press < 4; press++) {
+        document.querySelector('.cardName').dispatchEvent(new KeyboardEvent('keydown', { key: 'Delete', bubbles: true }))
+        await new Promise((later) => setTimeout(later))
+      }
+    })()`)
+    await page.getByRole('heading', { name: 'No designs yet' }).waitFor()
+  })
+
   browserTest('has room for notes, whose typing is one step', async ({ form }) => {
     const { page } = await form.open()
     await startFrom(page, 'Plain, three valves')
