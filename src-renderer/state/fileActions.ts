@@ -126,8 +126,8 @@ function takeAnswer(answer: OpenAnswer): void {
 
 /** Takes a file that comes unasked: only one that can be shown has unsaved work asked about. */
 export function takeArrived(answer: OpenAnswer): void {
-  const show = showing(answer)
-  if (show !== null) whenKept(show)
+  const proceed = showing(answer)
+  if (proceed !== null) whenKept(proceed)
 }
 
 /** What shows the workbook of a file; `null`, and the reason said, when there is none in it. */

@@ -1,3 +1,5 @@
+import { printingWords } from './benchPrinting.ts'
+
 /** Everything that looking for something says. */
 export const findWords = {
   title: 'Find',
@@ -37,8 +39,8 @@ export const findWords = {
     undo: 'Undo',
     redo: 'Redo',
     print: 'Report…',
-    printSheet: 'Print the sheet',
-    sheetPdf: 'Sheet as PDF',
+    printSheet: printingWords.print,
+    sheetPdf: printingWords.pdf,
     pdf: 'Save as PDF…',
     help: 'Help',
     start: 'Start page',

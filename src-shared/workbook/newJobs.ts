@@ -74,3 +74,18 @@ export function freshJobName(name: string, taken: readonly string[]): string {
   while (taken.includes(`${stem} ${number}`)) number++
   return `${stem} ${number}`
 }
+
+/**
+ * What a job is called once it is of something else: a name that only said what it was of, perhaps with a number,
+ * goes along; one of its own stays.
+ *
+ * @example nameGoingAlong('to 440', 'to 440', 'to 442', ['to 440', 'to 442']) // 'to 442 2'
+ */
+export function nameGoingAlong(name: string, said: string, says: string, jobs: readonly string[]): string {
+  const others = jobs.filter((other) => other !== name)
+  return name === said || numbered(name, said) ? freshJobName(says, others) : name
+}
+
+function numbered(name: string, stem: string): boolean {
+  return name.startsWith(`${stem} `) && /^\d+$/.test(name.slice(stem.length + 1))
+}

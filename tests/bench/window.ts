@@ -95,10 +95,10 @@ async function dragFrames(address: string): Promise<Frames> {
 async function drag(session: CDPSession, x: number, y: number, moves: number): Promise<void> {
   const arriving: Promise<unknown>[] = []
   for (let move = 1; move <= moves; move++) {
-    const at = { x: x - 40 + 40 * Math.cos(move / 24), y }
     const sent = session.send('Input.dispatchMouseEvent', {
       type: 'mouseMoved',
-      ...at,
+      x: x - 40 + 40 * Math.cos(move / 24),
+      y,
       button: 'left',
       buttons: 1,
     })

@@ -4,7 +4,7 @@ import { alreadyThere } from '#shared/bench/pitchStanding.ts'
 import { noteName } from '#shared/pitch/noteName.ts'
 import type { BenchPitchChange } from '#shared/workbook/bench.ts'
 import { jobsOf, setJob, setPitchTo } from '#shared/workbook/commands/benchCommands.ts'
-import { freshJobName } from '#shared/workbook/newJobs.ts'
+import { nameGoingAlong } from '#shared/workbook/newJobs.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { tryRun } from '../../fields/refusal.ts'
 import { useSettings } from '../../state/settings.ts'
@@ -43,10 +43,12 @@ interface PitchJobPageProps {
 /** Has a change lead to another pitch; a name that only said the pitch goes along. */
 function leadTo(workbook: Workbook, change: BenchPitchChange, toA4Hz: number): string | null {
   const { id } = change
-  const said = newJobNames.pitchChange(change.toA4Hz)
-  const saysPitch = id === said || (id.startsWith(`${said} `) && /^\d+$/.test(id.slice(said.length + 1)))
-  const others = jobsOf(workbook, 'pitchChanges').flatMap((other) => (other.id === id ? [] : [other.id]))
-  const called = saysPitch ? freshJobName(newJobNames.pitchChange(toA4Hz), others) : id
+  const called = nameGoingAlong(
+    id,
+    newJobNames.pitchChange(change.toA4Hz),
+    newJobNames.pitchChange(toA4Hz),
+    jobsOf(workbook, 'pitchChanges').map((job) => job.id),
+  )
   const refused = tryRun(setPitchTo(id, toA4Hz, called, pitchWords.toStep))
   if (refused === null && called !== id) showRenamed('pitchChanges', id, called)
   return refused

@@ -9,7 +9,7 @@ import type { slideJobOf } from '#shared/workbook/benchJobs.ts'
 import { jobsOf, setJob, setSlideLoop } from '#shared/workbook/commands/benchCommands.ts'
 import { setLoopLength } from '#shared/workbook/commands/valveCommands.ts'
 import { designOpenLengthMm } from '#shared/workbook/instrumentOf.ts'
-import { freshJobName } from '#shared/workbook/newJobs.ts'
+import { nameGoingAlong } from '#shared/workbook/newJobs.ts'
 import type { Design, Workbook } from '#shared/workbook/workbook.ts'
 import { Choice } from '../../fields/Choice.tsx'
 import { LengthField } from '../../fields/LengthField.tsx'
@@ -142,9 +142,12 @@ function handTo(workbook: Workbook, slide: BenchSlide, designId: string, loopId:
     const loops = workbook.designs.find(({ id }) => id === design)?.loops ?? []
     return newJobNames.slide(loopNamed(loops, loop))
   }
-  const others = jobsOf(workbook, 'slides').flatMap(({ id }) => (id === slide.id ? [] : [id]))
-  const saysLoop = slide.id.replace(/ \d+$/, '') === nameFor(slide.design, slide.loop)
-  const name = saysLoop ? freshJobName(nameFor(designId, loopId), others) : slide.id
+  const name = nameGoingAlong(
+    slide.id,
+    nameFor(slide.design, slide.loop),
+    nameFor(designId, loopId),
+    jobsOf(workbook, 'slides').map(({ id }) => id),
+  )
   if (runOrSay(setSlideLoop(slide.id, designId, loopId, name))) showRenamed('slides', slide.id, name)
 }
 

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { benchRecord } from '#shared/workbook/benchRecord.ts'
-import { freshJobName, newPitchChange, newReadings, newSlide } from '#shared/workbook/newJobs.ts'
+import {
+  freshJobName,
+  nameGoingAlong,
+  newPitchChange,
+  newReadings,
+  newSlide,
+} from '#shared/workbook/newJobs.ts'
 import { brokenRule } from '#shared/workbook/rules.ts'
 import { workbookWith } from '../../fixtures/workbooks.ts'
 
@@ -57,5 +63,22 @@ describe('a fresh name', () => {
   it('gets the first free number', () => {
     expect(freshJobName('third slide', [])).toBe('third slide')
     expect(freshJobName('third slide', ['third slide', 'third slide 2'])).toBe('third slide 3')
+  })
+})
+
+describe('a name that only said what a job was of', () => {
+  const jobs = ['to 440', 'to 440 2', 'to 442', 'mine']
+  const called = (name: string) => nameGoingAlong(name, 'to 440', 'to 442', jobs)
+
+  it('goes along, numbered or not, and is no other job’s', () => {
+    expect(called('to 440')).toBe('to 442 2')
+    expect(called('to 440 2')).toBe('to 442 2')
+    expect(nameGoingAlong('to 442', 'to 442', 'to 442', jobs)).toBe('to 442')
+  })
+
+  it('stays where it says more', () => {
+    expect(called('mine')).toBe('mine')
+    expect(called('to 440 at last')).toBe('to 440 at last')
+    expect(called('to 4402')).toBe('to 4402')
   })
 })
